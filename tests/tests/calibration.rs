@@ -173,6 +173,18 @@ fn an_odd_size_is_told_from_a_worn_nozzle() {
     assert_eq!(states(&self::judged(catch(&[50.0, 50.0]))), [State::Worn, State::Worn]);
 }
 
+/// The middle of 20, 40, 40 and 40 is 40: the one that gives half is the odd one, and the flow is that of the others.
+#[test]
+fn a_nozzle_that_gives_half_is_not_taken_for_the_middle() {
+    let judged = judged(catch(&[40.0, 20.0, 40.0, 40.0]));
+    assert!((judged.flow.unwrap().to_us_gallons_per_minute() - 0.4).abs() < 1e-9);
+    let odd: Vec<usize> =
+        judged.nozzles.iter().filter(|nozzle| nozzle.state != State::Good).map(|nozzle| nozzle.place).collect();
+    assert_eq!(odd, [2]);
+    let steps = judged.workings.iter().flat_map(|working| &working.steps);
+    assert!(steps.into_iter().any(|step| step.what == "mean of 3, 1 that is far off left out"));
+}
+
 #[test]
 fn a_nozzle_that_gives_nothing_is_blocked_and_one_not_caught_is_none() {
     let mut test = catch(&[40.0, 0.0, 40.0, 40.0]);

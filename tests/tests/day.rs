@@ -241,6 +241,12 @@ fn a_held_pass_is_kept_and_its_price_is_told() {
     both.sort_unstable();
     assert_eq!(both, ["2", "3"]);
     assert!(found(&day, "is held at place 1, which is not free for it; it comes at place 2").is_some());
+    // At the last place the first of them comes one before it.
+    farm.days[&DAY.to_string()].pinned.insert("2".to_owned(), 3);
+    farm.days[&DAY.to_string()].pinned.insert("3".to_owned(), 3);
+    let day = planned(&farm);
+    assert_eq!(ids(rig(&day))[0], "1");
+    assert!(found(&day, "is held at place 3, which is not free for it; it comes at place 2").is_some());
 }
 
 #[test]

@@ -333,6 +333,9 @@ fn the_picture_holds_passes_loads_cleaning_and_road_along_the_clock() {
     let picture = sheet.timeline.unwrap();
     let labels: Vec<&str> = picture.ticks.iter().map(|tick| tick.label.as_str()).collect();
     assert_eq!((labels[0], labels[labels.len() - 1], labels.len()), ("07:00", "16:00", 10));
+    for (hour, tick) in (0_u8..).zip(&picture.ticks) {
+        assert!((tick.at - f64::from(hour) / 9.0).abs() < 1e-9, "{tick:?}");
+    }
     let blocks = &picture.rows[0].blocks;
     let kinds: Vec<BlockKind> = blocks.iter().map(|block| block.kind).collect();
     assert_eq!(kinds, [BlockKind::Pass, BlockKind::CleanOut, BlockKind::Road, BlockKind::Pass]);
@@ -342,6 +345,28 @@ fn the_picture_holds_passes_loads_cleaning_and_road_along_the_clock() {
     let plans = plans(&farm, DAY);
     assert_eq!(blocks[3].loads.len(), plans[0].loads.len() - 1);
     assert!(blocks[3].loads.iter().all(|at| blocks[3].from < *at && *at < blocks[3].to));
+    // In hours after 07:00: sprayed to 09:30:10, 45 min of cleaning, 12 min of road, sprayed from 11:00 to 15:45.
+    let near = |found: f64, hours: f64, all: f64| {
+        assert!((found * all - hours).abs() < 1e-9, "{} h, not {hours}", found * all)
+    };
+    let done = 2.5 + 10.0 / 3600.0;
+    let spans = [(0.0, done), (done, done + 0.75), (done + 0.75, done + 0.95), (4.0, 8.75)];
+    for (block, (from, to)) in blocks.iter().zip(spans) {
+        near(block.from, from, 9.0);
+        near(block.to, to, 9.0);
+    }
+    // The second load begins after the first is filled and sprayed: its filling and its ground's part of the spraying, of those of all.
+    let work = plans[0].work.as_ref().unwrap();
+    let ground = |load: usize| plans[0].loads[load].area.to_acres() / plans[0].area.to_acres();
+    let takes = |load: usize| work.fills[load].to_hours() + ground(load) * work.spraying.to_hours();
+    let all: f64 = (0..plans[0].loads.len()).map(takes).sum();
+    near(blocks[3].loads[0], 4.0 + takes(0) / all * 4.75, 9.0);
+    // Where nothing is known before it, cleaning and road come right before the pass: 57 min before 11:00, six hours from 10:00.
+    let alone = sheet_of(&farm, DAY, &usual_slots()[1..]).timeline.unwrap();
+    for (block, (from, to)) in alone.rows[0].blocks.iter().zip([(0.05, 0.8), (0.8, 1.0), (1.0, 5.75)]) {
+        near(block.from, from, 6.0);
+        near(block.to, to, 6.0);
+    }
 }
 
 #[test]

@@ -9,8 +9,8 @@ use jiff::civil::date;
 use proptest::prelude::*;
 use serde::Deserialize;
 use tankard_core::farm::{
-    AreaFrom, Droplets, Farm, Field, Formulation, Hour, Line, Neighbour, Pass, Product, ProductKind, Rig, Says, Shape,
-    Statement, Surrounding, SurroundingKind, Water, When,
+    AreaFrom, ClassAt, Droplets, Farm, Field, Formulation, Hour, Layout, Line, Neighbour, NozzleSet, Pass, Product,
+    ProductKind, Rated, Rig, Says, Shape, Statement, Surrounding, SurroundingKind, Water, When,
 };
 use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::ground::{self, Applies, FieldGround, To, WindShift, wind_shift};
@@ -342,6 +342,28 @@ fn strips_by_droplets_and_rate() {
     near(ground_of(&farm).strip_area, 44.0 * 800.0);
     farm.rigs["r"].droplets = None;
     must(&farm, Level::Check, "the label says so with droplets finer than coarse");
+    // Between two lines of the maker's table they may be coarse or medium. At 15 gal/ac and 11.88 mph a nozzle 20 in from the next
+    // gives 15 × 11.88 × 20 ÷ 5940 = 0.6 gal/min, which is its rating at 40 psi; the pressure goes with the square of the speed.
+    let class = |at: &str, class| ClassAt { at: q(at), class };
+    let set = NozzleSet {
+        rated: Some(Rated { flow: q("0.6 gal/min"), at: q("40 psi") }),
+        layout: Some(Layout::Broadcast { spacing: q("20 in") }),
+        droplets: vec![
+            class("20 psi", Droplets::Coarse),
+            class("30 psi", Droplets::Coarse),
+            class("60 psi", Droplets::Medium),
+            class("80 psi", Droplets::Medium),
+        ],
+        ..NozzleSet::default()
+    };
+    farm.rigs["r"].sets.insert("06".to_owned(), set);
+    farm.passes["p"].carrier = Some(q("15 gal/ac"));
+    for (speed, square_metres) in [("9.5 mph", 11_200.0), ("16 mph", 35_200.0), ("12.6 mph", 35_200.0)] {
+        farm.rigs["r"].speed = Some(q(speed));
+        near(ground_of(&farm).strip_area, square_metres);
+    }
+    must(&farm, Level::Check, "the label says so with droplets finer than coarse");
+    farm.rigs["r"].sets.clear();
     farm.products["a"].label[1].when = vec![When::DropletsAtLeast(Droplets::VeryCoarse)];
     farm.rigs["r"].droplets = Some(Droplets::Coarse);
     near(ground_of(&farm).strip_area, 11_200.0);

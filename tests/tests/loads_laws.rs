@@ -346,6 +346,21 @@ fn decided_loads_come_first_and_the_rest_is_split() {
     says(&over, Level::Check, "The decided loads hold 200 gal more than the pass takes");
 }
 
+/// 60 acres at 15 gal/ac take 900 gal, and 50 gal are to be left over: of two loads of 500 gal 100 gal are left after the ground,
+/// which are 50 more than asked. Our own arithmetic.
+#[test]
+fn what_decided_loads_hold_beyond_the_ground_counts_beside_what_is_to_be_left() {
+    let mut farm = plain();
+    farm.fields["f"].area = typed("60 ac");
+    farm.passes["p"].extra = Some(typed("50 gal"));
+    farm.passes["p"].sizes = vec![typed("500 gal"), typed("500 gal")];
+    let out = plan(&farm, "p").unwrap();
+    assert_eq!(gallons(&out), [500.0, 500.0]);
+    assert!((out.loads[1].left.to_us_gallons() - 100.0).abs() < 1e-9);
+    assert!((out.loads.iter().map(|load| load.area.to_acres()).sum::<f64>() - 60.0).abs() < 1e-9);
+    says(&out, Level::Check, "The decided loads hold 50 gal more than the pass takes");
+}
+
 #[test]
 fn spray_in_the_tank_counts_and_is_not_mixed_again() {
     let mut farm = plain();
@@ -363,6 +378,16 @@ fn spray_in_the_tank_counts_and_is_not_mixed_again() {
     assert_eq!(card.gauge.layers[0].label, "in the tank already 180 gal");
     let working = tankard_core::loads::working_of(&out, 1, "h", farm.units).unwrap();
     assert_eq!(working.steps[0].result, "720 gal");
+
+    // What is to be left over is mixed too where the tank holds just what the ground takes.
+    farm.passes["p"].in_tank = Some(InTank { volume: typed("900 gal"), from: String::new() });
+    farm.passes["p"].extra = Some(typed("50 gal"));
+    let beyond = plan(&farm, "p").unwrap();
+    assert_eq!(gallons(&beyond), [950.0]);
+    // 50 gallons of new spray at 32 fl oz on each 15.
+    let Amount::Volume(new) = beyond.loads[0].items[0].measured.exact else { panic!("a liquid") };
+    assert!((new.to_us_fluid_ounces() - 50.0 / 15.0 * 32.0).abs() < 1e-9);
+    farm.passes["p"].extra = None;
 
     farm.passes["p"].in_tank = Some(InTank { volume: typed("950 gal"), from: "p".to_owned() });
     let enough = plan(&farm, "p").unwrap();
@@ -405,6 +430,8 @@ fn what_is_mixed_beyond_the_ground_is_in_the_last_load_and_said() {
     farm.passes["p"].extra = Some(typed("10 gal"));
     let out = plan(&farm, "p").unwrap();
     assert!((gallons(&out)[5] - 460.0).abs() < 1e-9);
+    let working = out.workings.iter().find(|working| working.title == "Number of loads").unwrap();
+    assert_eq!(working.steps[0].result, "6,460 gal");
     let last = &out.loads[5];
     assert!((last.left.to_us_gallons() - 10.0).abs() < 1e-9 && (last.area.to_acres() - 30.0).abs() < 1e-9);
     says(&out, Level::Note, "10 gal are left after the last metre");
@@ -496,6 +523,39 @@ fn containers_are_counted_from_what_stands_opened() {
     assert_eq!((opened(&farm).opened, opened(&farm).measured), (4, 0), "11 gal: the rest and four jugs");
     let Amount::Volume(left) = plan(&farm, "p").unwrap().loads[0].items[0].measured.amount else { panic!("a liquid") };
     assert!((left.to_us_gallons() - 11.0).abs() < 1e-9);
+}
+
+/// 950 gallons in the tank of a pass that takes 900 mix nothing and leave 50, with which the next may go on.
+#[test]
+fn a_pass_that_mixes_nothing_leaves_what_its_ground_does_not_take() {
+    let mut farm = plain();
+    farm.fields["f"].area = typed("60 ac");
+    farm.passes["p"].in_tank = Some(InTank { volume: typed("950 gal"), from: String::new() });
+    let mut next = farm.passes["p"].clone();
+    "Next".clone_into(&mut next.name);
+    next.in_tank = Some(InTank { volume: typed("50 gal"), from: "p".to_owned() });
+    farm.passes.insert("n".to_owned(), next);
+    let doubts = |farm: &Farm| {
+        let doubted =
+            |text: &str| text.contains("of its spray cannot be told") || text.contains("leaves 50 gal in the tank;");
+        plan(farm, "n").unwrap().findings.iter().filter(|finding| doubted(&finding.text)).count()
+    };
+    assert_eq!(doubts(&farm), 0);
+    farm.passes["n"].in_tank = Some(InTank { volume: typed("60 gal"), from: "p".to_owned() });
+    assert_eq!(doubts(&farm), 1);
+}
+
+/// A decided load of 480 gallons of which 180 are in the tank already takes 300 gallons of new spray: 20 acres, 5 gallons, two jugs
+/// to the drop. The 42 acres after it take 10.5 gallons: five more.
+#[test]
+fn spray_in_the_tank_opens_no_containers() {
+    let mut farm = plain();
+    farm.fields["f"].area = typed("74 ac");
+    farm.passes["p"].in_tank = Some(InTank { volume: typed("180 gal"), from: String::new() });
+    farm.passes["p"].sizes = vec![typed("480 gal")];
+    let out = plan(&farm, "p").unwrap();
+    assert_eq!(gallons(&out), [480.0, 630.0]);
+    assert_eq!(out.sizing.unwrap().stretches[0].chosen.figures.opened, 5);
 }
 
 fn short_rows(farm: &Farm) -> Vec<tankard_core::farm::ShortRow> {

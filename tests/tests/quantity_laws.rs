@@ -41,6 +41,67 @@ fn failed(error: QuantityError) -> TestCaseError {
     TestCaseError::fail(error.to_string())
 }
 
+/// 1.23456 US gallons are 158.02368 fluid ounces (128 to the gallon, NIST Handbook 44, appendix C): a gallon and 30.02 of them, to
+/// the hundredth; 5.43216 fluid ounces, fewer than ten, to the thousandth. So it is with 16 ounces to the pound.
+#[test]
+fn what_is_measured_out_is_printed_to_a_hundredth_and_little_to_a_thousandth() {
+    let volume = |ounces| Amount::Volume(Volume::from_us_fluid_ounces(ounces)).show(Units::UsCustomary);
+    assert_eq!(volume(158.023_68), "1 gal 30.02 fl oz");
+    assert_eq!(volume(5.432_16), "5.432 fl oz");
+    assert_eq!(volume(-158.023_68), "-1 gal 30.02 fl oz");
+    let mass = |ounces: f64| Amount::Mass(Mass::from_pounds(ounces / 16.0)).show(Units::UsCustomary);
+    assert_eq!(mass(20.123_45), "1 lb 4.12 oz");
+    assert_eq!(mass(4.123_45), "4.123 oz");
+    assert_eq!(Amount::Volume(Volume::ZERO).show(Units::UsCustomary), "0 gal");
+}
+
+/// 16 ounces are a pound of 453.59237 g, and 100 US gallons 378.5411784 L (NIST Handbook 44, appendix C); the two gallons differ.
+#[test]
+fn bare_ounces_in_the_spray_are_a_mass_over_a_volume() {
+    for (text, grams, litres) in [
+        ("16 oz/100 gal", 453.592_37, 378.541_178_4),
+        ("8 oz/gal", 226.796_185, 3.785_411_784),
+        ("16 oz/100 imp gal", 453.592_37, 454.609),
+    ] {
+        let Ok(Rate::OuncesPerSpray(content)) = Rate::parse(text) else { panic!("{text} is not read so") };
+        assert!((content.to_grams_per_litre() * litres / grams - 1.0).abs() < 1e-12, "{text}");
+    }
+}
+
+/// 50 of 100 grams, and half a pound of a pound, are half.
+#[test]
+fn a_content_by_weight_counts_in_the_units_below_its_stroke() {
+    for text in ["50 g/100 g", "0.5 lb/lb", "500 g/kg", "50 % w/w"] {
+        let share = Concentration::parse(text).ok().and_then(|content| content.per_mass(None));
+        assert!(share.is_some_and(|share| (share.to_percent() - 50.0).abs() < 1e-9), "{text}: {share:?}");
+    }
+}
+
+/// 1 % w/v is 1 g in 100 mL; gpa is short for gallons per acre; 500 g/L of what weighs 1.25 kg/L is 40 % of its weight.
+#[test]
+fn short_forms_of_rates_and_contents_are_what_they_stand_for() {
+    assert_eq!(Rate::parse("10 gpa").ok(), Rate::parse("10 gal/ac").ok());
+    let spray = Rate::parse("2 % w/v").ok();
+    assert!(matches!(spray, Some(Rate::MassPerSpray(content)) if (content.to_grams_per_litre() - 20.0).abs() < 1e-9));
+    let content = Concentration::parse("5 % w/v").ok().and_then(|content| content.per_volume(None));
+    assert!(content.is_some_and(|content| (content.to_grams_per_litre() - 50.0).abs() < 1e-9));
+    let share = Concentration::parse("500 g/L").ok().zip(Density::parse("1.25 kg/L").ok());
+    let share = share.and_then(|(content, density)| content.per_mass(Some(density)));
+    assert!(share.is_some_and(|share| (share.to_percent() - 40.0).abs() < 1e-9), "{share:?}");
+    for (text, litres) in [("⅓ L", 1.0 / 3.0), ("2 ⅔ L", 8.0 / 3.0)] {
+        assert!(Volume::parse(text).is_ok_and(|volume| (volume.to_litres() - litres).abs() < 1e-12), "{text}");
+    }
+}
+
+#[test]
+fn a_price_may_be_nothing_and_not_below() {
+    assert!(Price::parse("-0.01 / gal").is_err());
+    assert_eq!(Price::parse("0 / gal").map(|price| price.show(Units::UsCustomary)).ok().as_deref(), Some("0.00/gal"));
+    // A US gallon is 3.785411784 L (NIST Handbook 44, appendix C), so 37.85 a gallon is 10.00 a litre.
+    let price = Price::parse("37.85 / gal").map(|price| price.show(Units::Metric));
+    assert_eq!(price.ok().as_deref(), Some("10.00/L"));
+}
+
 /// Half of the last place that `decimals` print.
 fn half(decimals: i32) -> f64 {
     0.5 * 10.0_f64.powi(-decimals)

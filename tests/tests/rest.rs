@@ -7,7 +7,7 @@
 
 use jiff::civil::date;
 use tankard_core::farm::{
-    Farm, Field, Formulation, InTank, Line, Pass, Product, ProductKind, Rig, Says, Statement, label::Period,
+    Farm, Field, Formulation, InTank, Line, LoadSplit, Pass, Product, ProductKind, Rig, Says, Statement, label::Period,
 };
 use tankard_core::finding::Level;
 use tankard_core::loads::carry::same_spray;
@@ -198,6 +198,27 @@ fn loads_filled_through_into_the_next_pass_save_a_filling() {
     assert!(carry_over(&farm, &planned(&through, "p"), &second).is_err());
 }
 
+/// Three even loads of 333 gal leave 67 gal of room each: filled through, all three are 400 gal, and 200 gal go on.
+#[test]
+fn loads_that_share_their_ground_are_all_filled_through() {
+    let mut farm = farm();
+    farm.passes["p"].split = LoadSplit::EvenLoads;
+    let other = farm.passes["p"].clone();
+    farm.passes.insert("q".into(), other);
+    let through = carry_over(&farm, &planned(&farm, "p"), &planned(&farm, "q")).unwrap();
+    assert_eq!(through.passes["p"].extra.as_ref().map(|extra| gallons(extra.value())), Some(200.0));
+    assert_eq!(through.passes["q"].in_tank.as_ref().map(|tank| gallons(tank.volume.value())), Some(200.0));
+    let first = planned(&through, "p");
+    assert_eq!(first.loads.iter().map(|load| gallons(load.volume)).collect::<Vec<_>>(), [400.0; 3]);
+    // With 200 gal to be left over all three are full already.
+    farm.passes["p"].extra = Some(q("200 gal"));
+    assert!(carry_over(&farm, &planned(&farm, "p"), &planned(&farm, "q")).unwrap_err().contains("no room"));
+    // 40 gal that were to be left over already are of those 200, not beside them.
+    farm.passes["p"].extra = Some(q("40 gal"));
+    let through = carry_over(&farm, &planned(&farm, "p"), &planned(&farm, "q")).unwrap();
+    assert_eq!(through.passes["p"].extra.as_ref().map(|extra| gallons(extra.value())), Some(200.0));
+}
+
 /// 40 gal beyond the ground cover none of it: when they are what is in the tank after the last load, no ground is left.
 #[test]
 fn what_was_mixed_beyond_the_ground_leaves_no_ground() {
@@ -219,6 +240,34 @@ fn what_was_mixed_beyond_the_ground_leaves_no_ground() {
     assert!((planned(&into, "p").area.to_acres() - 100.0).abs() < 1e-6);
     // One spray goes to one place.
     assert!(carry_into(&farm, &before, &change("50 gal"), "q").unwrap_err().contains("is left"));
+}
+
+/// Of 40 gal beyond the ground only 25 are left: all 40 ac of the second field are sprayed, no more, so 5 ac that came on top make
+/// it 45 ac.
+#[test]
+fn less_in_the_tank_than_was_to_be_left_over_sprays_no_more_than_the_field() {
+    let mut farm = farm();
+    farm.passes["p"].extra = Some(q("40 gal"));
+    let before = planned(&farm, "p");
+    let mut change = Change { after: 3, in_tank: Some(q("25 gal")), ..Change::default() };
+    change.more.insert("b".to_owned(), q("5 ac"));
+    let changed = rest(&farm, &before, &change).unwrap();
+    assert_eq!(acres(changed.farm.fields["b"].area.value()), 45.0);
+    assert_eq!(acres(planned(&changed.farm, &changed.rest.unwrap()).area), 5.0);
+}
+
+/// 2 of 42 ac of a field are never sprayed. After two loads of 400 gal 20 of its 40 are; 25 are left in place of 20, so the field has
+/// 20 + 25 + 2 = 47 ac.
+#[test]
+fn a_field_that_turns_out_larger_keeps_what_is_not_sprayed() {
+    let mut farm = farm();
+    farm.fields["b"].area = q("42 ac");
+    farm.fields["b"].unsprayed = Some(q("2 ac"));
+    let before = planned(&farm, "p");
+    let mut change = Change { after: 2, ..Change::default() };
+    change.ground.insert("b".to_owned(), q("25 ac"));
+    let changed = rest(&farm, &before, &change).unwrap();
+    assert_eq!(acres(changed.farm.fields["b"].area.value()), 47.0);
 }
 
 #[test]

@@ -253,6 +253,7 @@ fn of_several_fields_one_has_no_area() {
         near(found.actives.rows[0].mass.to_pounds(), 40.0 * part);
         near(money(found.cost.all.spent.money), 160.0 * part);
         near(found.work.waters[0].spray.to_us_gallons(), 800.0 * part);
+        near(found.work.waters[0].water.to_us_gallons(), (800.0 - 8.0) * part);
         assert_eq!(found.cost.all.spent.without_price, 0);
     }
     // Where none has an area all have the same.
@@ -466,8 +467,10 @@ fn planned_against_applied_by_hand() {
     assert_eq!(rate.bars, [0, 0, 0, 0, 1, 0, 0, 0, 1]);
     let area = planned.area.unwrap();
     assert_eq!((area.n, per_cent(area.least), per_cent(area.most)), (2, -25.0, 0.0));
+    assert_eq!(area.bars, [1, 0, 0, 0, 1, 0, 0, 0, 0]);
     let volume = planned.volume.unwrap();
     assert_eq!((volume.n, per_cent(volume.mean)), (1, -10.0));
+    assert_eq!(volume.bars, [0, 0, 1, 0, 0, 0, 0, 0, 0]);
     assert_eq!((planned.without_plan, planned.left_told, planned.worst.len()), (1, 1, 1));
     assert!((planned.left.to_us_gallons() - 100.0).abs() < 1e-9);
     assert_eq!((planned.worst[0].record.as_str(), per_cent(planned.worst[0].error)), ("off", 20.0));

@@ -275,3 +275,77 @@ app-key-period = Period
 app-key-plus = Plus
 app-key-space = Space
 app-or = { $all } or { $last }
+
+## desk/app/first_steps.rs
+
+app-name-units-and-place-come-first = Name, units and place come first: amounts, sun and weather rest on them.
+app-type-the-name = Type the name
+app-where-the-farm-lies-its-latitude = Where the farm lies: its latitude, such as 41.2.
+app-type-the-latitude = Type the latitude
+app-where-the-farm-lies-its-longitude = Where the farm lies: its longitude, such as -96.4; west of Greenwich is below zero.
+app-type-the-longitude = Type the longitude
+app-the-time-zone-of-the-farm = The time zone of the farm, such as America/Chicago or Europe/Berlin.
+app-type-the-time-zone = Type the time zone
+app-your-first-field-typed-or-from = Your first field, typed or from a file of boundaries.
+app-type-a-field = Type a field
+app-your-first-field-its-name = Your first field: its name.
+app-type-its-name = Type its name
+app-your-first-field-its-area-then = Your first field: its area, then crop and stage.
+app-type-its-area = Type its area
+app-your-sprayer-its-tank-its-boom = Your sprayer: its tank, its boom and how fast it goes.
+app-add-the-sprayer = Add the sprayer
+app-your-sprayer-its-name-the-tank = Your sprayer: its name, the tank to its mark, the boom.
+app-the-water-that-you-spray-with = The water that you spray with, as the laboratory states it.
+app-add-the-water = Add the water
+app-your-water-calcium-and-magnesium-or = Your water: calcium and magnesium, or its hardness. Without an analysis go on to the pass.
+app-type-its-calcium = Type its calcium
+app-your-first-product-typed-in-the = Your first product, typed in the order of its label.
+app-add-a-product = Add a product
+app-your-first-product-its-name-as = Your first product: its name as on the front panel.
+app-your-first-product-its-rate-and = Your first product: its rate, and what else its directions say.
+app-type-its-rate = Type its rate
+app-your-first-pass-which-fields-get = Your first pass: which fields get which products.
+app-plan-a-pass = Plan a pass
+app-your-first-pass-which-fields-it = Your first pass: which fields it goes over.
+app-choose-the-fields = Choose the fields
+app-your-first-pass-which-water-it = Your first pass: which water it takes.
+app-choose-the-water = Choose the water
+app-your-first-pass-which-sprayer-it = Your first pass: which sprayer it takes.
+app-choose-the-sprayer = Choose the sprayer
+app-your-first-pass-how-much-spray = Your first pass: how much spray over ground.
+app-type-the-spray-volume = Type the spray volume
+app-your-first-pass-what-goes-into = Your first pass: what goes into the tank.
+app-add-a-product-to-it = Add a product to it
+app-your-first-pass-the-rate-of = Your first pass: the rate of each product.
+app-type-the-rate = Type the rate
+app-your-first-load-card-look-at = Your first load card: look at it, then issue it.
+app-go-to-the-card = Go to the card
+app-type-it-anew = Type it anew
+app-your-first-load-card-waits-for = Your first load card waits for one Stop; a click on it leads to what it speaks of.
+app-your-first-load-card-waits-for-stops-stops-a = Your first load card waits for { $stops } Stops; a click on one leads to what it speaks of.
+app-go-to-the-pass = Go to the pass
+app-step-of = Step { $number } of { $all }
+app-hide = Hide
+app-menu-farm-shows-it-again = Menu Farm shows it again
+app-hide-the-first-steps = Hide the first steps
+app-from-a-file = From a file…
+app-your-first-load-card-is-issued = Your first load card is issued. The next pass goes the same way; the guide (F1) tells what else there is.
+app-good = Good
+app-good-put-the-first-steps-away = Good, put the first steps away
+app-show = Show
+
+## desk/app/start.rs
+
+app-where-would-you-like-to-begin = Where would you like to begin?
+app-an-invented-farm-with-everything-in = An invented farm with everything in it: change what you like, nothing is kept unless you save it.
+app-begin-my-own-farm = Begin my own farm
+app-an-empty-farm-and-a-line = An empty farm, and a line that says what comes next until your first load card is printed.
+app-open-a-file = Open a file…
+app-a-farm-that-you-or-somebody = A farm that you or somebody else has saved.
+app-the-label-and-local-law-always = The label and local law always govern. Tankard reckons with what you type and needs no network.
+
+## desk/command.rs
+
+app-what-comes-next = What comes next
+app-first-steps-of-a-new-farm = First steps of a new farm
+app-look-around-in-the-demo-farm = Look around in the demo farm

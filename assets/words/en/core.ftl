@@ -66,3 +66,10 @@ core-it-was-cancelled = it was cancelled
 core-and = { $first } and { $last }
 core-or = { $first } or { $last }
 core-to = { $first } to { $last }
+
+## core/begin.rs
+
+core-new-farm = New farm
+core-new-rig = New rig
+core-new-water = New water
+core-new-product = New product

@@ -318,3 +318,53 @@ label-ask-on-the-day = { $who ->
        *[both] The labels and laws ask on the day: { $words }
     }
 label-measure-at-the-boom-before-starting = Measure at the boom before starting.
+
+## core/label/directions/against.rs
+
+label-at-most-text-per = at most { $text } { $per }
+label-active-at-most-text-per = { $active }, at most { $text } { $per }
+label-at-most-most-per = at most { $most } { $per }
+label-at-most-days-apart = at most { $most } { $per }, { $days_apart } days apart
+label-1-day-before-harvest-or-grazing = 1 day before harvest or grazing
+label-days-before-harvest-or-grazing = { $days } days before harvest or grazing
+label-1-hour-without-protection = 1 hour, without protection
+label-hours-without-protection = { $hours } hours, without protection
+label-1-hour-without-rain = 1 hour without rain
+label-hours-without-rain = { $hours } hours without rain
+label-at-most-text = at most { $text }
+label-alone = { $finest } alone
+label-finest-to-coarsest = { $finest } to { $coarsest }
+label-or-coarser = { $finest } or coarser
+
+## core/label/directions/build.rs
+
+label-it-is-too-long-to-be = It is too long to be one sentence.
+label-no-phrase-known-here-fits-it = No phrase known here fits it.
+label-it-stands-under-the-heading-which = It stands under the heading "{ $heading }", which says more than a crop.
+label-it-stands-under-the-heading-whose = It stands under the heading "{ $heading }", whose crop is not told for sure.
+label-no-phrase-known-here-accounts-for = No phrase known here accounts for "{ $figure }" in it.
+label-the-word-may-turn-what-it = The word "{ $word }" may turn what it says.
+label-a-figure-in-it-cannot-be = A figure in it cannot be read.
+label-the-form-takes-whole-days-and = The form takes whole days and hours alone.
+label-it-does-not-say-over-which = It does not say over which ground its water goes.
+label-one-class-so-neither-finer-nor = One class, so neither finer nor coarser is entered.
+label-it-counts-an-active-that-is = It counts an active; that is told where the product has one active and its name is typed.
+label-a-season-is-entered-as-a = A season is entered as a calendar year; the form can count over a crop or 12 months, too.
+label-it-does-not-say-over-what = It does not say over what; a calendar year is entered.
+
+## core/label/directions/crops.rs
+
+label-it-speaks-of-with-the-word = It speaks of { $name } with the word "{ $doubt }", which may make it another crop.
+label-it-speaks-of-several-crops-in = It speaks of several crops in several places.
+
+## core/label/directions/mod.rs
+
+label-the-text-is-too-long-to = The text is too long to be read to its end.
+
+## core/label/directions/settle.rs
+
+label-the-text-says-several-things-on = The text says several things on { $kind }; for what each holds must be typed.
+label-the-text-has-several-times-between = The text has several times between applications.
+label-with-the-number-of-applications-that = With the number of applications that is typed already.
+label-the-form-takes-the-days-between = The form takes the days between applications together with their number, which the text does not give.
+label-one-figure-so-it-is-entered = One figure, so it is entered as the least and as the most.

@@ -315,8 +315,8 @@ mix-no-such-effect = no such effect
 mix-note-check-or-stop = note, check or stop?
 mix-with = { $name } with { $third }
 mix-first-and-last = { $first } and { $last }
-mix-its-rate-over-ground-is-not = ; its rate over ground is not known, for want of a content or density
-mix-here-it-is = ; here it is { $rate }
+mix-pair-at-an-untold-rate = { $text }: { $says }; its rate over ground is not known, for want of a content or density
+mix-pair-at-a-rate = { $text }: { $says }; here it is { $rate }
 
 ## core/mix/start.rs
 

@@ -187,6 +187,7 @@ report-spraying-time = spraying
 report-filling-time = filling
 report-road-time = road
 report-at-it-stays = { $at } { $stay }.
+report-one-and-other = { $one } and { $other }
 report-sprays-an-hour = sprays an hour
 report-loads-an-hour = loads an hour
 report-the-last-of-the-spray-would = The last of the spray would still cover { $ground }: leave that much of { $name } for it, and spray the rinsings there.

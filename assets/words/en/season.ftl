@@ -462,8 +462,6 @@ season-few-pairs = { $of } ({ $n } { $n ->
         [one] pair
        *[other] pairs
     })
-season-least-to-most = { $least } to { $most }
-season-least-and-most = { $least } and { $most }
 season-to-days-after = { $from } to { $to } days after
 season-control-of = control of { $weed }
 season-injury-of-the-crop = injury of the crop

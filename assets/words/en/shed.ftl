@@ -948,3 +948,34 @@ shed-sampled = sampled
 shed-blend-with-row = with
 shed-takes = takes
 shed-holds = holds
+
+## desk/views/shed/front.rs
+
+shed-elsewhere-on-the-label = Elsewhere on the label
+
+## desk/views/shed/paste.rs
+
+shed-paste-directions = Paste directions…
+shed-paste-what-the-directions-say-or = Paste what the directions say, or a part of it. Nothing enters the form before you tick it against the label.
+shed-it-stands-on = it stands on
+shed-directions-stand-on = directions stand on
+shed-enter-ticked = { $count ->
+        [one] Enter { $count } ticked line
+       *[other] Enter { $count } ticked lines
+    }
+shed-enter-what-is-ticked = Enter what is ticked
+shed-put-the-text-away = Put the text away
+shed-the-form-has = the form has { $typed }
+shed-beside-it = beside it
+shed-in-its-place = in its place
+shed-how-is-entered = how { $becomes } is entered
+shed-not-understood-type-yourself-what-is = { $count ->
+        [one] { $count } sentence was not understood; type yourself what is to be typed of it
+       *[other] { $count } sentences were not understood; type yourself what is to be typed of it
+    }
+
+## desk/views/shed/statements.rs
+
+shed-hide-the-empty-rows = Hide the empty rows
+shed-empty-rows-for-what-is-not = Empty rows for what is not typed yet
+shed-directions-from-the-label = directions from the label

@@ -269,3 +269,77 @@ app-key-period = Punto
 app-key-plus = Más
 app-key-space = Espacio
 app-or = { $all } o { $last }
+
+## desk/app/first_steps.rs
+
+app-name-units-and-place-come-first = Primero el nombre, las unidades y el lugar: de ellos dependen las cantidades, el sol y el tiempo.
+app-type-the-name = Escribir el nombre
+app-where-the-farm-lies-its-latitude = Dónde está la finca: su latitud, como 41.2.
+app-type-the-latitude = Escribir la latitud
+app-where-the-farm-lies-its-longitude = Dónde está la finca: su longitud, como -96.4; al oeste de Greenwich es menor que cero.
+app-type-the-longitude = Escribir la longitud
+app-the-time-zone-of-the-farm = El huso horario de la finca, como America/Chicago o Europe/Berlin.
+app-type-the-time-zone = Escribir el huso horario
+app-your-first-field-typed-or-from = Su primer lote, escrito o de un archivo de límites.
+app-type-a-field = Escribir un lote
+app-your-first-field-its-name = Su primer lote: su nombre.
+app-type-its-name = Escribir su nombre
+app-your-first-field-its-area-then = Su primer lote: su superficie, y luego el cultivo y la etapa.
+app-type-its-area = Escribir su superficie
+app-your-sprayer-its-tank-its-boom = Su pulverizador: su tanque, su barra y a qué velocidad va.
+app-add-the-sprayer = Agregar el pulverizador
+app-your-sprayer-its-name-the-tank = Su pulverizador: su nombre, el tanque hasta su marca, la barra.
+app-the-water-that-you-spray-with = El agua con que aplica, según el análisis del laboratorio.
+app-add-the-water = Agregar el agua
+app-your-water-calcium-and-magnesium-or = Su agua: calcio y magnesio, o su dureza. Sin análisis, siga con la aplicación.
+app-type-its-calcium = Escribir su calcio
+app-your-first-product-typed-in-the = Su primer producto, escrito en el orden de su etiqueta.
+app-add-a-product = Agregar un producto
+app-your-first-product-its-name-as = Su primer producto: su nombre como está en el panel frontal.
+app-your-first-product-its-rate-and = Su primer producto: su dosis, y lo demás que dicen sus instrucciones.
+app-type-its-rate = Escribir su dosis
+app-your-first-pass-which-fields-get = Su primera aplicación: qué lotes reciben qué productos.
+app-plan-a-pass = Planear una aplicación
+app-your-first-pass-which-fields-it = Su primera aplicación: por qué lotes va.
+app-choose-the-fields = Elegir los lotes
+app-your-first-pass-which-water-it = Su primera aplicación: qué agua lleva.
+app-choose-the-water = Elegir el agua
+app-your-first-pass-which-sprayer-it = Su primera aplicación: qué pulverizador usa.
+app-choose-the-sprayer = Elegir el pulverizador
+app-your-first-pass-how-much-spray = Su primera aplicación: cuánto caldo sobre el terreno.
+app-type-the-spray-volume = Escribir el volumen de caldo
+app-your-first-pass-what-goes-into = Su primera aplicación: qué va en el tanque.
+app-add-a-product-to-it = Agregarle un producto
+app-your-first-pass-the-rate-of = Su primera aplicación: la dosis de cada producto.
+app-type-the-rate = Escribir la dosis
+app-your-first-load-card-look-at = Su primera tarjeta de carga: mírela y luego emítala.
+app-go-to-the-card = Ir a la tarjeta
+app-type-it-anew = Escribirlo de nuevo
+app-your-first-load-card-waits-for = Su primera tarjeta de carga espera por un Alto; un clic en él lleva a lo que señala.
+app-your-first-load-card-waits-for-stops-stops-a = Su primera tarjeta de carga espera por { $stops } avisos de Alto; un clic en uno lleva a lo que señala.
+app-go-to-the-pass = Ir a la aplicación
+app-step-of = Paso { $number } de { $all }
+app-hide = Ocultar
+app-menu-farm-shows-it-again = El menú Finca lo vuelve a mostrar
+app-hide-the-first-steps = Ocultar los primeros pasos
+app-from-a-file = De un archivo…
+app-your-first-load-card-is-issued = Su primera tarjeta de carga está emitida. La siguiente aplicación va igual; la guía (F1) cuenta qué más hay.
+app-good = Bien
+app-good-put-the-first-steps-away = Bien, guardar los primeros pasos
+app-show = Mostrar
+
+## desk/app/start.rs
+
+app-look-around-in-the-demo-farm = Mirar la finca de muestra
+app-where-would-you-like-to-begin = ¿Por dónde quiere empezar?
+app-an-invented-farm-with-everything-in = Una finca inventada con de todo: cambie lo que quiera, nada se conserva si no lo guarda.
+app-begin-my-own-farm = Empezar mi propia finca
+app-an-empty-farm-and-a-line = Una finca vacía y una línea que dice qué sigue hasta que se imprime su primera tarjeta de carga.
+app-open-a-file = Abrir un archivo…
+app-a-farm-that-you-or-somebody = Una finca que usted u otra persona guardó.
+app-the-label-and-local-law-always = La etiqueta y la ley local siempre mandan. Tankard calcula con lo que usted escribe y no necesita red.
+
+## desk/command.rs
+
+app-what-comes-next = Qué sigue
+app-first-steps-of-a-new-farm = Primeros pasos de una finca nueva

@@ -66,3 +66,10 @@ core-it-was-cancelled = se canceló
 core-and = { $first } y { $last }
 core-or = { $first } o { $last }
 core-to = { $first } a { $last }
+
+## core/begin.rs
+
+core-new-farm = Finca nueva
+core-new-rig = Pulverizador nuevo
+core-new-water = Agua nueva
+core-new-product = Producto nuevo

@@ -316,3 +316,41 @@ label-ask-on-the-day = { $who ->
        *[both] Las etiquetas y las leyes piden para ese día: { $words }
     }
 label-measure-at-the-boom-before-starting = Mida a la altura de la barra antes de empezar.
+
+## core/label/directions
+
+label-at-most-text-per = a lo más { $text } { $per }
+label-active-at-most-text-per = { $active }, a lo más { $text } { $per }
+label-at-most-most-per = a lo más { $most } { $per }
+label-at-most-days-apart = a lo más { $most } { $per }, con { $days_apart } días entre sí
+label-1-day-before-harvest-or-grazing = 1 día antes de la cosecha o del pastoreo
+label-days-before-harvest-or-grazing = { $days } días antes de la cosecha o del pastoreo
+label-1-hour-without-protection = 1 hora, sin protección
+label-hours-without-protection = { $hours } horas, sin protección
+label-1-hour-without-rain = 1 hora sin lluvia
+label-hours-without-rain = { $hours } horas sin lluvia
+label-at-most-text = a lo más { $text }
+label-alone = solo { $finest }
+label-finest-to-coarsest = { $finest } a { $coarsest }
+label-or-coarser = { $finest } o más gruesas
+label-it-is-too-long-to-be = Es demasiado larga para ser una oración.
+label-no-phrase-known-here-fits-it = Ninguna frase conocida aquí coincide con ella.
+label-it-stands-under-the-heading-which = Está bajo el título "{ $heading }", que dice más que un cultivo.
+label-it-stands-under-the-heading-whose = Está bajo el título "{ $heading }", cuyo cultivo no se sabe con seguridad.
+label-no-phrase-known-here-accounts-for = Ninguna frase conocida aquí explica "{ $figure }" en ella.
+label-the-word-may-turn-what-it = La palabra "{ $word }" puede cambiar lo que dice.
+label-a-figure-in-it-cannot-be = Una cifra en ella no se puede leer.
+label-the-form-takes-whole-days-and = El formulario acepta solo días y horas enteros.
+label-it-does-not-say-over-which = No dice sobre qué terreno va su agua.
+label-one-class-so-neither-finer-nor = Una sola clase, así que no se anota ni más fina ni más gruesa.
+label-it-counts-an-active-that-is = Cuenta un ingrediente activo; eso se sabe cuando el producto tiene uno solo y su nombre está anotado.
+label-a-season-is-entered-as-a = Una temporada se anota como año calendario; el formulario puede contar también por cultivo o por 12 meses.
+label-it-does-not-say-over-what = No dice en qué plazo; se anota un año calendario.
+label-it-speaks-of-with-the-word = Habla de { $name } con la palabra "{ $doubt }", que puede hacer de él otro cultivo.
+label-it-speaks-of-several-crops-in = Habla de varios cultivos en varios lugares.
+label-the-text-is-too-long-to = El texto es demasiado largo para leerlo hasta el final.
+label-the-text-says-several-things-on = El texto dice varias cosas sobre { $kind }; escriba usted para qué vale cada una.
+label-the-text-has-several-times-between = El texto tiene varios plazos entre aplicaciones.
+label-with-the-number-of-applications-that = Con el número de aplicaciones que ya está anotado.
+label-the-form-takes-the-days-between = El formulario acepta los días entre aplicaciones junto con su número, que el texto no da.
+label-one-figure-so-it-is-entered = Una sola cifra, así que se anota como mínimo y como máximo.

@@ -315,8 +315,8 @@ mix-no-such-effect = no hay tal efecto
 mix-note-check-or-stop = ¿nota, revisar o alto?
 mix-with = { $name } con { $third }
 mix-first-and-last = { $first } y { $last }
-mix-its-rate-over-ground-is-not = ; su dosis por superficie no se conoce, por falta de un contenido o de una densidad
-mix-here-it-is = ; aquí es { $rate }
+mix-pair-at-an-untold-rate = { $text }: { $says }; su dosis por superficie no se conoce, por falta de un contenido o de una densidad
+mix-pair-at-a-rate = { $text }: { $says }; aquí es { $rate }
 
 ## core/mix/start.rs
 

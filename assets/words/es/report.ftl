@@ -190,6 +190,7 @@ report-spraying-time = aplicación
 report-filling-time = llenado
 report-road-time = camino
 report-at-it-stays = { $at } { $stay }.
+report-one-and-other = { $one } y { $other }
 report-sprays-an-hour = aplica por hora
 report-loads-an-hour = carga por hora
 report-the-last-of-the-spray-would = Lo último del caldo aún cubriría { $ground }: deje esa superficie de { $name } para ello, y aplique allí el agua de enjuague.

@@ -128,7 +128,7 @@ season-log-all-seasons = todas las temporadas
 ## desk/views/season_log/mod.rs
 
 season-log-trials = Ensayos
-season-log-review = Reseña
+season-log-review = Repaso
 season-log-season-so-far = Temporada { $year }, hasta ahora
 season-log-season = Temporada { $year }
 season-log-all-seasons-156 = Todas las temporadas
@@ -542,10 +542,10 @@ season-log-the-chart-has-the-newest-seasons = La gráfica tiene las { $lines } t
 
 ## desk/views/season_log/review/paper.rs
 
-season-log-review-as-pdf = Reseña como PDF…
-season-log-the-review-was-not-written-it = La reseña no se escribió: ya no se sabe de qué temporadas se trataba; elíjala otra vez
-season-log-the-review-was-not-written = La reseña no se escribió
-season-log-the-review-is-written-to = La reseña está escrita en { $path }{ $since }
+season-log-review-as-pdf = Repaso como PDF…
+season-log-the-review-was-not-written-it = El repaso no se escribió: ya no se sabe de qué temporadas se trataba; elíjalo otra vez
+season-log-the-review-was-not-written = El repaso no se escribió
+season-log-the-review-is-written-to = El repaso está escrito en { $path }{ $since }
 
 ## desk/views/season_log/review/planned.rs
 

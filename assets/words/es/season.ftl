@@ -474,8 +474,6 @@ season-few-pairs = { $of } ({ $n } { $n ->
         [one] par
        *[other] pares
     })
-season-least-to-most = { $least } a { $most }
-season-least-and-most = { $least } y { $most }
 season-to-days-after = { $from } a { $to } días después
 season-control-of = control de { $weed }
 season-injury-of-the-crop = daño al cultivo

@@ -954,3 +954,28 @@ shed-sampled = muestreada el
 shed-blend-with-row = con
 shed-takes = toma
 shed-holds = contiene
+
+## desk/views/shed/paste.rs
+
+shed-directions-from-the-label = instrucciones de la etiqueta
+shed-elsewhere-on-the-label = En otra parte de la etiqueta
+shed-paste-directions = Pegar instrucciones…
+shed-paste-what-the-directions-say-or = Pegue lo que dicen las instrucciones, o una parte. Nada entra al formulario antes de que usted lo marque comparándolo con la etiqueta.
+shed-it-stands-on = está en
+shed-directions-stand-on = las instrucciones están en
+shed-enter-ticked = { $count ->
+        [one] Anotar { $count } línea marcada
+       *[other] Anotar { $count } líneas marcadas
+    }
+shed-enter-what-is-ticked = Anotar lo marcado
+shed-put-the-text-away = Guardar el texto
+shed-the-form-has = el formulario tiene { $typed }
+shed-beside-it = al lado
+shed-in-its-place = en su lugar
+shed-how-is-entered = cómo se anota { $becomes }
+shed-not-understood-type-yourself-what-is = { $count ->
+        [one] { $count } oración no se entendió; escriba usted lo que haya que escribir de ella
+       *[other] { $count } oraciones no se entendieron; escriba usted lo que haya que escribir de ellas
+    }
+shed-hide-the-empty-rows = Ocultar las filas vacías
+shed-empty-rows-for-what-is-not = Filas vacías para lo que aún no está escrito

@@ -3,6 +3,7 @@
 //! Pure functions over one plain document: no I/O, no clock, no GUI, no global state. A [`farm::Farm`] and the id of a
 //! pass go into [`plan::plan`]; values, workings and findings come out.
 
+pub mod begin;
 pub mod day;
 pub mod farm;
 pub mod finding;

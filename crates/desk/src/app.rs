@@ -4,6 +4,7 @@ mod backups;
 mod bar;
 mod days;
 mod finding;
+mod first_steps;
 mod foot;
 mod job;
 mod locking;
@@ -11,6 +12,7 @@ mod motion;
 mod opening;
 mod recovery;
 mod saving;
+mod start;
 mod window;
 mod work;
 
@@ -28,6 +30,7 @@ use egui::{CentralPanel, Context, Ui, ViewportCommand};
 use jiff::ZonedDateTime;
 use jiff::civil::DateTime;
 use jiff::tz::TimeZone;
+use tankard_core::begin;
 use tankard_core::farm::Farm;
 use tankard_core::finding::Subject;
 use tankard_core::language::{Language, speak, spoken};
@@ -134,6 +137,10 @@ pub struct Desk {
     farm_number: u64,
     work: Work,
     day_asked: Option<days::Asked>,
+    /// What comes next on a new farm.
+    first_steps: first_steps::State,
+    /// Whether it is still to be chosen where to begin.
+    is_choosing: bool,
     /// Work that is over sooner is not shown.
     shown_after: Duration,
     /// Whether the farm that the desk began with is still being read; until then there is nothing to work on.
@@ -187,6 +194,8 @@ impl Desk {
             farm_number: 0,
             work: Work::default(),
             day_asked: None,
+            first_steps: first_steps::State::default(),
+            is_choosing: false,
             shown_after: work::SHOWN_AFTER,
             is_opening_first: false,
             patience: PATIENCE,
@@ -226,6 +235,7 @@ impl Desk {
             remembered.keep();
         }
         self.guide.take_up(&remembered.guide);
+        self.first_steps.is_hidden = remembered.first_steps_hidden;
         self.remembered = Some(remembered);
         self.take_lock();
         self.look_for_unsaved();
@@ -386,15 +396,23 @@ impl Desk {
         if !command.stays() {
             self.backups = None;
         }
+        // Whoever opens something or goes to a view has begun.
+        self.is_choosing &= command.stays() || matches!(command, Command::Open);
         match command {
-            Command::New => self.replace(Document::copy(Farm::new(t!("app-new-farm")))),
+            Command::New => {
+                self.replace(Document::copy(Farm::new(begin::new_farm())));
+                self.begin_farm(ctx);
+            }
             Command::Open => {
                 let start = self.document.path().cloned().unwrap_or_default();
                 self.ask_file(Purpose::OpenFarm, start, ctx);
             }
             Command::OpenPath(path) => self.open_path(&path),
             Command::OpenDemo => match demo::farm() {
-                Ok(farm) => self.replace(Document::copy(farm)),
+                Ok(farm) => {
+                    self.replace(Document::copy(farm));
+                    self.view = View::default();
+                }
                 Err(error) => self.tell_problem(error.to_string()),
             },
             Command::Save => {
@@ -436,6 +454,8 @@ impl Desk {
             Command::Light => ctx.set_theme(egui::Theme::Light),
             Command::Dark => ctx.set_theme(egui::Theme::Dark),
             Command::Speak(language) => speak(language),
+            Command::NextStep => self.go_on(ctx),
+            Command::FirstSteps => self.first_steps.is_hidden = !self.first_steps.is_hidden,
             Command::Guide => self.guide.toggle(ctx),
             Command::Keys => self.guide.go(&guide::Place::read("keyboard"), ctx),
             Command::Motion => look::set_motion(ctx, !look::has_motion(ctx)),
@@ -463,6 +483,7 @@ impl Desk {
         #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
         let scale = (ctx.zoom_factor() * 100.0).round() as u16;
         now.scale = scale;
+        now.first_steps_hidden = self.first_steps.is_hidden;
         self.guide.page().unwrap_or_default().clone_into(&mut now.guide);
         if now != *remembered {
             now.keep();
@@ -483,6 +504,7 @@ impl Desk {
         std::thread::spawn(move || drop(old));
         self.farm_number += 1;
         self.is_opening_first = false;
+        self.is_choosing = false;
         self.forget_looks();
         self.fields = views::fields::State::default();
         self.tank_loads = views::tank_loads::State::default();
@@ -550,6 +572,7 @@ impl Desk {
         }
         boxes::set_units(ui.ctx(), self.document.farm().units);
         self.unread = boxes::unread(ui.ctx());
+        boxes::tire(ui.ctx());
         self.bar(ui);
         self.foot(ui);
         if self.is_opening_first {
@@ -557,8 +580,17 @@ impl Desk {
             self.over_all(ui.ctx());
             return;
         }
+        if !self.is_choosing {
+            self.show_first_steps(ui);
+        }
         if self.guide.show(ui, self.view) {
             self.over_all(ui.ctx());
+            self.after(ui.ctx());
+            return;
+        }
+        if self.is_choosing {
+            self.show_start(ui);
+            bar::ring(ui.ctx());
             self.after(ui.ctx());
             return;
         }

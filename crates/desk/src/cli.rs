@@ -34,7 +34,7 @@ use crate::{demo, report, views};
 pub struct Args {
     #[command(subcommand)]
     command: Option<Ask>,
-    /// The farm to open; a copy of the demo farm without it
+    /// The farm to open; without it the desk asks where to begin
     file: Option<PathBuf>,
     #[command(flatten)]
     start: Start,

@@ -164,6 +164,10 @@ pub enum Command {
     Dark,
     /// Speak another language.
     Speak(Language),
+    /// Go to what comes next on a new farm.
+    NextStep,
+    /// Show the line that says what comes next on a new farm, or hide it.
+    FirstSteps,
     /// Show the guide where it was left, or put it away.
     Guide,
     /// Show which keys there are.
@@ -180,7 +184,7 @@ pub enum Command {
 
 impl Command {
     /// Those that stand alone: each has a key, or stands in a menu, or is found by its words.
-    pub const LISTED: [Self; 41] = [
+    pub const LISTED: [Self; 42] = [
         Self::Find,
         Self::Guide,
         Self::Keys,
@@ -202,6 +206,7 @@ impl Command {
         Self::PlainSize,
         Self::Light,
         Self::Dark,
+        Self::NextStep,
         Self::Motion,
         Self::Backups,
         Self::FarmPage,
@@ -250,6 +255,8 @@ impl Command {
             Self::Light => t!("app-light").to_owned(),
             Self::Dark => t!("app-dark").to_owned(),
             Self::Speak(language) => language.name().to_owned(),
+            Self::NextStep => t!("app-what-comes-next").to_owned(),
+            Self::FirstSteps => t!("app-first-steps-of-a-new-farm").to_owned(),
             Self::Guide => t!("app-guide").to_owned(),
             Self::Keys => t!("app-keys").to_owned(),
             Self::List => t!("app-list").to_owned(),
@@ -276,6 +283,7 @@ impl Command {
             Self::Go(View::SeasonLog) => &[(CTRL, Key::Num3)],
             Self::Go(View::Shed) => &[(CTRL, Key::Num4)],
             Self::Guide => &[(Modifiers::NONE, Key::F1)],
+            Self::NextStep => &[(Modifiers::NONE, Key::F3)],
             Self::Keys => &[(CTRL, Key::F1)],
             Self::List => &[(CTRL, Key::L)],
             Self::Quit => &[(CTRL, Key::Q)],
@@ -303,6 +311,7 @@ impl Command {
                 | Self::ImportBoundaries
                 | Self::ExportBoundaries
                 | Self::ExportTaskData
+                | Self::NextStep
                 | Self::Undo
                 | Self::Redo
                 | Self::Find
@@ -325,6 +334,7 @@ impl Command {
                 | Self::Dark
                 | Self::Speak(_)
                 | Self::Find
+                | Self::FirstSteps
                 | Self::Guide
                 | Self::Keys
                 | Self::List

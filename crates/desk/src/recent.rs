@@ -23,6 +23,8 @@ pub struct Remembered {
     pub language: Option<Language>,
     /// Scale in per cent; 0 for the usual one.
     pub scale: u16,
+    /// The line that says what comes next on a new farm is hidden.
+    pub first_steps_hidden: bool,
     /// The page of the guide that was read last; empty for none.
     pub guide: String,
     /// Whether things stand still instead of moving into their place; what the system says without it.

@@ -65,7 +65,7 @@ fn a_product_is_added_filled_in_and_removed() {
     let before = farm(&harness).products.len();
     press(&mut harness, "+ From a label");
     put(&mut harness, "name of the product", "Saflufenacil 342 SC (demo)");
-    press(&mut harness, "+ Add an active");
+    // Its first active is there to fill in.
     put(&mut harness, "active 1", "saflufenacil");
     put(&mut harness, "content of saflufenacil", "342 g/L");
     press(&mut harness, "+ Another statement from the label");

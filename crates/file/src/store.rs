@@ -122,7 +122,7 @@ impl OtherKind {
     }
 }
 
-pub(crate) fn io_error<'a>(doing: Doing, path: &'a Path) -> impl FnOnce(io::Error) -> StoreError + 'a {
+pub(crate) fn io_error(doing: Doing, path: &Path) -> impl FnOnce(io::Error) -> StoreError + '_ {
     move |source| StoreError::Io { doing, source, path: path.to_owned() }
 }
 

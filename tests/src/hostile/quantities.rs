@@ -66,7 +66,7 @@ fn one<Q: Quantity + std::fmt::Debug>(text: &str) -> bool {
         let Some(once) = read_back::<Q>(text, &shown) else { continue };
         let once = once.show(units);
         let Some(twice) = read_back::<Q>(text, &once) else { continue };
-        assert_eq!(twice.show(units), once, "{text:?} creeps as {} in {units:?}", Q::NAME);
+        assert_eq!(twice.show(units), once, "{text:?} creeps as {} in {units:?}", Q::called());
     }
     true
 }

@@ -10,6 +10,7 @@ pub(crate) mod boom_height;
 pub(crate) mod buffer;
 pub mod carrier;
 pub(crate) mod dates;
+pub mod directions;
 pub(crate) mod droplets;
 pub(crate) mod ground_speed;
 pub mod groups;

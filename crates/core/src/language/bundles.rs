@@ -171,7 +171,7 @@ pub(super) fn rows() -> impl Iterator<Item = &'static str> {
 pub(super) fn row(language: Language, sentence: &str) -> &str {
     match language {
         Language::English => sentence,
-        other => ROWS.get(sentence).map_or(sentence, |id| plain(other, id)),
+        Language::Spanish => ROWS.get(sentence).map_or(sentence, |id| plain(language, id)),
     }
 }
 

@@ -60,7 +60,8 @@ pub(crate) fn judge(farm: &Farm, lines: &[PlannedLine], findings: &mut Vec<Findi
                     findings.push(found.hint(row.map_or("", |row| language::row(&row.way_out))));
                 }
                 Some(Conflict::MayBind(text)) => {
-                    findings.push(Finding::check(about, text, Basis::Practice).hint(t!("mix-make-a-jar-test-first-or")))
+                    findings
+                        .push(Finding::check(about, text, Basis::Practice).hint(t!("mix-make-a-jar-test-first-or")));
                 }
                 None => {}
             }

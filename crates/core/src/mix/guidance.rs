@@ -178,7 +178,7 @@ fn guidance(row: &Row) -> Result<Guidance, String> {
     };
     let stance = Stance::ALL
         .into_iter()
-        .find(|stance| stance.word() == row.stance)
+        .find(|stance| stance.name() == row.stance)
         .ok_or_else(|| wrong(t!("mix-no-such-stance")))?;
     let when = row
         .when
@@ -260,7 +260,7 @@ fn read_when(token: &str) -> Option<When> {
 }
 
 fn class_named(name: &str) -> Option<Droplets> {
-    Droplets::ALL.into_iter().find(|class| class.word() == name)
+    Droplets::ALL.into_iter().find(|class| class.name() == name)
 }
 
 #[cfg(test)]

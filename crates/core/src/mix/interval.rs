@@ -2,7 +2,7 @@
 
 use jiff::civil::Date;
 
-use super::pairs::{InTank, Pair, Side};
+use super::pairs::{AtRate, InTank, Pair, Side};
 use crate::farm::{CarrierKind, Farm, Id, Pass, Product};
 use crate::finding::Finding;
 use crate::language::t;
@@ -53,7 +53,7 @@ pub(super) fn judge(
         // What a row says of the carrier in one tank is another row.
         for b in tank.iter().filter(|b| b.id != a.id && pair.second_fits(b.product)) {
             let text = t!("mix-and-stand-in-one-tank", name = a.product.name, name2 = b.product.name);
-            findings.push(pair.finding(a.id, &text, ""));
+            findings.push(pair.finding(a.id, &text, &AtRate::Any));
         }
         for other in others.iter().filter(|other| too_near(pass.date, other.date)) {
             let Some(name) = other.holds(&pair.b) else { continue };
@@ -65,7 +65,7 @@ pub(super) fn judge(
                 date2 = other.date,
                 name3 = other.name
             );
-            findings.push(pair.finding(a.id, &text, ""));
+            findings.push(pair.finding(a.id, &text, &AtRate::Any));
         }
     }
     // The same from the other side: this pass holds the second, another the first.
@@ -90,7 +90,7 @@ pub(super) fn judge(
                 date2 = other.date,
                 name2 = other.name
             );
-            findings.push(pair.finding(about.id, &text, ""));
+            findings.push(pair.finding(about.id, &text, &AtRate::Any));
         }
     }
 }

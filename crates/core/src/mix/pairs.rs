@@ -72,7 +72,7 @@ impl Side {
             "charge" => Self::Charge(
                 Charge::ALL
                     .into_iter()
-                    .find(|charge| charge.word() == which)
+                    .find(|charge| charge.name() == which)
                     .ok_or_else(|| t!("mix-no-charge-is-called", which = which))?,
             ),
             "formulation" => Self::Formulation(which.to_owned()),
@@ -330,6 +330,16 @@ pub(crate) fn judge(
     }
 }
 
+/// At which rate of the first side a row speaks.
+pub(super) enum AtRate {
+    /// At any.
+    Any,
+    /// At a low one; which it is here cannot be told.
+    Untold,
+    /// At a low one; what it is here, in words.
+    Of(String),
+}
+
 /// The third of a threesome is not in the tank.
 struct Missing;
 
@@ -368,13 +378,13 @@ impl Pair {
         second.or_else(|| tank.iter().copied().find(|c| c.id != a.id && side.fits(c.product))).map(Some).ok_or(Missing)
     }
 
-    /// Whether its conditions hold for a product on the first side; words on its rate where the rate decides. A crop or a
+    /// Whether its conditions hold for a product on the first side; its rate where the rate decides. A crop or a
     /// rate that is not known does not silence a row.
-    pub(super) fn holds(&self, a: InTank<'_>, crops: &[&str], tank: &[InTank<'_>], units: Units) -> Option<String> {
+    pub(super) fn holds(&self, a: InTank<'_>, crops: &[&str], tank: &[InTank<'_>], units: Units) -> Option<AtRate> {
         let has = |classes: &[AdjuvantClass]| {
             tank.iter().any(|other| other.product.adjuvant_class().is_some_and(|class| classes.contains(&class)))
         };
-        let mut words = String::new();
+        let mut at = AtRate::Any;
         for condition in &self.conditions {
             let holds = match condition {
                 Condition::Crop(crop) => crops.is_empty() || crops.iter().any(|typed| is_crop(typed, crop)),
@@ -392,10 +402,7 @@ impl Pair {
                         .map(|active| active_per_area(a.line.per_area, active, a.product))
                         .collect();
                     let rate: Option<MassPerArea> = rates.into_iter().sum();
-                    words = rate.map_or_else(
-                        || t!("mix-its-rate-over-ground-is-not").to_owned(),
-                        |rate| t!("mix-here-it-is", rate = rate.show(units)),
-                    );
+                    at = rate.map_or(AtRate::Untold, |rate| AtRate::Of(rate.show(units)));
                     rate.is_none_or(|rate| limit.exceeds(rate))
                 }
             };
@@ -403,11 +410,16 @@ impl Pair {
                 return None;
             }
         }
-        Some(words)
+        Some(at)
     }
 
-    pub(super) fn finding(&self, about: &Id, text: &str, rate: &str) -> Finding {
-        let text = format!("{text}: {}{rate}", row(&self.says));
+    pub(super) fn finding(&self, about: &Id, text: &str, at: &AtRate) -> Finding {
+        let says = row(&self.says);
+        let text = match at {
+            AtRate::Any => format!("{text}: {says}"),
+            AtRate::Untold => t!("mix-pair-at-an-untold-rate", text = text, says = says),
+            AtRate::Of(rate) => t!("mix-pair-at-a-rate", text = text, says = says, rate = rate),
+        };
         Finding::new(self.level, Subject::Product(about.clone()), text, self.basis.clone()).hint(row(&self.way_out))
     }
 }

@@ -212,6 +212,8 @@ mod tests {
     fn what_follows_is_left_alone() {
         assert_eq!(take("22 fl oz/ac"), Ok((22.0, " fl oz/ac")));
         assert_eq!(take("13 gal 3 qt"), Ok((13.0, " gal 3 qt")));
+        assert_eq!(take("22, then"), Ok((22.0, ", then")));
+        assert_eq!(take("22."), Ok((22.0, ".")));
     }
 
     #[test]

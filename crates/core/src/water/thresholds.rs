@@ -66,7 +66,7 @@ impl Factor {
             Self::Hardness => Hardness::parse(text).ok().map(Measure::Hardness),
             Self::Bicarbonate | Self::Iron => IonContent::parse(text).ok().map(Measure::Ion),
             Self::Acidity => Acidity::parse(text).ok().map(Measure::Acidity),
-            Self::Clarity => Clarity::ALL.into_iter().find(|clarity| clarity.word() == text).map(Measure::Clarity),
+            Self::Clarity => Clarity::ALL.into_iter().find(|clarity| clarity.name() == text).map(Measure::Clarity),
             Self::Conductivity => Conductivity::parse(text).ok().map(Measure::Conductivity),
         }
     }

@@ -39,7 +39,7 @@ impl Desk {
                     }
                 });
                 for view in View::ALL {
-                    if tab(ui, view.name(), self.view == view && self.backups.is_none()) {
+                    if tab(ui, view.name(), self.view == view && self.backups.is_none() && !self.is_choosing) {
                         wanted = Some(Command::Go(view));
                     }
                 }
@@ -134,6 +134,7 @@ impl Desk {
             ] {
                 entry(ui, command, true, wanted);
             }
+            self.first_steps_entry(ui, wanted);
             ui.separator();
             for command in [Command::ImportBoundaries, Command::ExportBoundaries, Command::ExportTaskData] {
                 entry(ui, command, true, wanted);

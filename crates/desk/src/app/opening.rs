@@ -86,7 +86,7 @@ impl Desk {
     /// Where the first farm is not read, an empty one is there to begin with.
     pub(super) fn gave_up_first(&mut self) {
         if std::mem::take(&mut self.is_opening_first) {
-            self.document = Document::copy(Farm::new(t!("app-new-farm")));
+            self.document = Document::copy(Farm::new(tankard_core::begin::new_farm()));
             self.look_for_unsaved();
             self.tell_of_others();
         }

@@ -6,7 +6,6 @@ use std::time::{Duration, Instant};
 use egui::{Context, Ui};
 use tankard_core::farm::Farm;
 use tankard_core::language::speak;
-use tankard_core::t;
 
 use super::{Desk, machine_clock};
 use crate::cli::{RendererName, Start, ThemeName};
@@ -79,6 +78,8 @@ pub fn open(file: Option<&Path>, start: &Start) -> Result<(), String> {
                 set_up(&creation.egui_ctx, &start, &remembered);
                 let desk = match &file {
                     Some(path) => Desk::opening(path, machine_clock),
+                    // Who names a view knows where to begin.
+                    None if start.view.is_none() => first_desk().choosing(),
                     None => first_desk(),
                 };
                 let mut desk = desk.patience(FRAME).within(&creation.egui_ctx).remember(remembered);
@@ -118,7 +119,7 @@ fn first_desk() -> Desk {
     match demo::farm() {
         Ok(farm) => Desk::new(Document::copy(farm), machine_clock),
         Err(error) => {
-            let mut desk = Desk::new(Document::copy(Farm::new(t!("app-new-farm"))), machine_clock);
+            let mut desk = Desk::new(Document::copy(Farm::new(tankard_core::begin::new_farm())), machine_clock);
             desk.tell_problem(error.to_string());
             desk
         }

@@ -33,7 +33,7 @@ macro_rules! pages {
 
 pages! {
     "guide-the-evening-before":
-        "plan-a-pass", "levels", "adjuvants", "water", "partners", "sprayer", "hours", "loads", "day", "load-card", "jar-test", "safety";
+        "first-farm", "plan-a-pass", "levels", "adjuvants", "water", "partners", "sprayer", "hours", "loads", "day", "load-card", "jar-test", "safety";
     "guide-the-farm":
         "product", "fields", "calibration", "stock", "advice-and-law";
     "guide-after-spraying":

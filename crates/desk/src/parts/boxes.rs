@@ -17,16 +17,74 @@ fn hint_in(ui: &Ui, hint: &str) -> String {
     if ui.is_enabled() { hint.to_owned() } else { String::new() }
 }
 
+/// How many frames a box may keep one waiting: the page that it stands on is to be drawn first.
+const PATIENCE: u8 = 30;
+
+/// What takes the keyboard once it is drawn.
+#[derive(Clone, Debug, PartialEq)]
+enum Wanted {
+    /// The box, choice or act of a name.
+    Named(String),
+    /// Whatever box comes next.
+    Next,
+}
+
+fn wanted_id() -> Id {
+    Id::unique("tankard box that is to take the keyboard")
+}
+
+/// Gives the keyboard to the box, choice or act of a name as soon as it is drawn, wherever that is.
+pub fn want(ctx: &egui::Context, name: &str) {
+    ctx.data_mut(|data| data.insert_temp(wanted_id(), (Wanted::Named(name.to_owned()), PATIENCE)));
+    ctx.request_repaint();
+}
+
+/// Gives the keyboard to the box that is drawn next.
+pub fn want_next(ctx: &egui::Context) {
+    ctx.data_mut(|data| data.insert_temp(wanted_id(), (Wanted::Next, 2_u8)));
+}
+
+/// Forgets what was wanted and does not come.
+pub fn tire(ctx: &egui::Context) {
+    ctx.data_mut(|data| {
+        let Some((wanted, patience)) = data.get_temp::<(Wanted, u8)>(wanted_id()) else { return };
+        if patience == 0 {
+            data.remove::<(Wanted, u8)>(wanted_id());
+        } else {
+            data.insert_temp(wanted_id(), (wanted, patience - 1));
+        }
+    });
+}
+
+/// Takes the keyboard where it is this one that is wanted.
+fn claim(ui: &Ui, name: &str, response: &Response, is_box: bool) -> bool {
+    let wanted: Option<(Wanted, u8)> = ui.data(|data| data.get_temp(wanted_id()));
+    let is_it = match wanted {
+        Some((Wanted::Named(wanted), _)) => wanted == name,
+        Some((Wanted::Next, _)) => is_box,
+        None => false,
+    };
+    if is_it && ui.is_enabled() {
+        ui.data_mut(|data| data.remove::<(Wanted, u8)>(wanted_id()));
+        response.request_focus();
+        response.scroll_to_me(Some(Align::Center));
+        return true;
+    }
+    false
+}
+
 /// A box for plain text.
 pub fn text(ui: &mut Ui, name: &str, value: &mut String, width: f32) -> Response {
     let out = ui.add(TextEdit::singleline(value).desired_width(width).align(egui::Align2::LEFT_CENTER));
-    select_on_tab(ui, &out, value);
+    select_on_tab(ui, name, &out, value);
     out.accessible_name(name)
 }
 
 /// A box for several lines of text.
 pub fn lines(ui: &mut Ui, name: &str, value: &mut String, width: f32, rows: usize) -> Response {
-    ui.add(TextEdit::multiline(value).desired_width(width).desired_rows(rows)).accessible_name(name)
+    let response = ui.add(TextEdit::multiline(value).desired_width(width).desired_rows(rows)).accessible_name(name);
+    claim(ui, name, &response, true);
+    response
 }
 
 /// What is typed in a box: kept as it is while the box is used, and for as long as it cannot be read.
@@ -127,7 +185,7 @@ fn read_box(
         edit = edit.text_color(look::colours(ui).stop);
     }
     let response = ui.add(edit).accessible_name(name);
-    if response.gained_focus() {
+    if claim(ui, name, &response, true) || response.gained_focus() {
         select_all(ui, edit_id, &text);
     }
     if let Some(problem) = &problem {
@@ -175,8 +233,9 @@ pub fn focus(ui: &mut Ui, name: &str) {
 }
 
 /// A box that Tab leads to has its text selected, so that what is typed takes its place.
-fn select_on_tab(ui: &Ui, response: &Response, text: &str) {
-    if response.gained_focus() && ui.input(|input| input.key_pressed(egui::Key::Tab)) {
+fn select_on_tab(ui: &Ui, name: &str, response: &Response, text: &str) {
+    let by_tab = response.gained_focus() && ui.input(|input| input.key_pressed(egui::Key::Tab));
+    if claim(ui, name, response, true) || by_tab {
         select_all(ui, response.id, text);
     }
 }
@@ -449,6 +508,7 @@ pub fn choice<T: PartialEq + Clone>(
         })
         .inner;
     let response = response.response.accessible_name(format!("{name}: {shown}"));
+    claim(ui, name, &response, true);
     let font = egui::TextStyle::Button.resolve(ui.style());
     let whole = ui.painter().layout_no_wrap(shown.clone(), font, egui::Color32::PLACEHOLDER).size().x;
     let spacing = ui.spacing();
@@ -503,7 +563,16 @@ pub fn hairline(ui: &mut Ui) {
 /// A part that can be acted on, as text in brass.
 pub fn act(ui: &mut Ui, text: &str) -> Response {
     let label = look::act(ui, text);
-    ui.add(egui::Button::new(label).frame(false))
+    let response = ui.add(egui::Button::new(label).frame(false));
+    claim(ui, text, &response, false);
+    response
+}
+
+/// A framed button.
+pub fn button(ui: &mut Ui, text: &str) -> Response {
+    let response = ui.button(text);
+    claim(ui, text, &response, false);
+    response
 }
 
 /// A box to find things by, with its name as the hint.
@@ -537,7 +606,7 @@ pub fn plain(ui: &mut Ui, name: &str, value: &mut String, width: f32, with_weigh
 pub fn text_or_empty(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str) -> Response {
     let edit = TextEdit::singleline(value).desired_width(width).hint_text(hint_in(ui, hint));
     let response = ui.add(edit.align(egui::Align2::LEFT_CENTER)).accessible_name(name);
-    select_on_tab(ui, &response, value);
+    select_on_tab(ui, name, &response, value);
     response
 }
 
@@ -545,6 +614,11 @@ pub fn text_or_empty(ui: &mut Ui, name: &str, value: &mut String, width: f32, hi
 pub fn sentence(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str) -> Response {
     let edit = TextEdit::multiline(value).desired_width(width).desired_rows(1).hint_text(hint.to_owned());
     let response = ui.add(edit.return_key(None)).accessible_name(name);
+    claim(ui, name, &response, true);
+    // As in a box of one line, Enter is the end of it.
+    if response.has_focus() && ui.input(|input| input.key_pressed(egui::Key::Enter)) {
+        response.surrender_focus();
+    }
     if response.changed() && value.contains('\n') {
         // Pasted lines become one.
         *value = value.split_whitespace().collect::<Vec<_>>().join(" ");

@@ -85,7 +85,7 @@ fn write(farm: &Farm, plan: &Plan, out: &mut String) -> std::fmt::Result {
                     writeln!(out, "{}", t!("report-of-this-mix-are-in-the", to = to.show(units)))?;
                 }
                 FillStep::Water { to } => {
-                    writeln!(out, "{}", t!("report-to", carrier_kind = pass.carrier_kind.name(), to = to.show(units)))?
+                    writeln!(out, "{}", t!("report-to", carrier_kind = pass.carrier_kind.name(), to = to.show(units)))?;
                 }
                 FillStep::Product { item, .. } => {
                     if let Some(item) = load.items.get(*item) {

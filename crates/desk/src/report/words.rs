@@ -12,7 +12,7 @@ use tankard_core::rig::work::Work;
 use tankard_core::t;
 use tankard_core::weather::hours::goes_on;
 use tankard_core::weather::{Hours, Limit, Span, Verdict};
-use tankard_core::words::{all_of, and, capital};
+use tankard_core::words::{and, capital};
 
 /// "coarse", or the two classes of which either may come.
 pub fn class_words(classes: Option<Classes>) -> String {
@@ -69,7 +69,7 @@ pub fn sentence(setting: &Setting, units: Units) -> String {
         .map(|(finest, coarsest)| Classes { finest, coarsest });
     let droplets = classes.map(|classes| t!("report-droplets-classes", classes = classes.words()));
     let stay: Vec<String> = [pressures, droplets].into_iter().flatten().collect();
-    t!("report-at-it-stays", at = at, stay = all_of(&stay))
+    t!("report-at-it-stays", at = at, stay = both(stay))
 }
 
 /// The times of a pass in words, each with its label.
@@ -240,4 +240,9 @@ pub fn day_words(rig: &RigDay, units: Units) -> Vec<String> {
         ends = ends
     );
     [order, rig.held.clone(), rig.proof.clone()].into_iter().filter(|words| !words.is_empty()).collect()
+}
+
+/// One and the other.
+pub(super) fn both(words: Vec<String>) -> String {
+    words.into_iter().reduce(|one, other| t!("report-one-and-other", one = one, other = other)).unwrap_or_default()
 }

@@ -92,6 +92,7 @@ fn spoons_are_named_where_they_come_near() {
     for (value, text) in [
         (4.928_921_593_75, "1 tsp"),
         (14.786_764_781_25, "1 tbsp"),
+        (2.464_460_796_875, "1/2 tsp"),
         (2.366, "about 1/2 tsp"),
         (0.62, "about 1/8 tsp"),
         (5.915, "about 1 1/4 tsp"),
@@ -134,6 +135,42 @@ fn the_jar_follows_the_mixing_order_and_comes_out_full() {
         assert!((carrier + liquids - size.volume().to_litres()).abs() < 1e-12);
         assert!(!test.is_incomplete());
     }
+}
+
+/// 2 and 6 of 20 gal/ac are a tenth and three tenths of the jar. The first goes into half a jar, which is then six tenths full; for the
+/// second there is room up to seven, though the tank's mark is three quarters.
+#[test]
+fn carrier_goes_no_higher_than_what_is_still_to_come_leaves_room_for() {
+    let test =
+        tested(&farm(&[("flowable", Formulation::SC, "2 gal/ac"), ("oil", Formulation::EC, "6 gal/ac")]), Jar::Pint);
+    let tenths = |volume: &Volume| (volume.ratio(Jar::Pint.volume()).unwrap() * 1e7).round() / 1e6;
+    let steps: Vec<_> = test
+        .steps
+        .iter()
+        .map(|step| match step {
+            JarStep::Carrier { add, to } => Some((tenths(add), tenths(to))),
+            JarStep::Product { .. } => None,
+        })
+        .collect();
+    assert_eq!(steps, [Some((5.0, 5.0)), None, Some((1.0, 7.0)), None]);
+}
+
+/// Oklahoma State University Extension, PSS-2789: half the carrier before what keeps apart, three quarters before solutions; a label
+/// that puts a solution first says nothing of the carrier.
+#[test]
+fn what_goes_first_goes_into_as_much_carrier_as_its_row_says() {
+    let mut farm = farm(&[("solution", Formulation::SL, "1 pt/ac"), ("other", Formulation::SC, "1 pt/ac")]);
+    farm.passes["pass"].carrier_kind = CarrierKind::UreaAmmoniumNitrate;
+    let mut agent = Product::new("agent", ProductKind::Adjuvant, Formulation::SL);
+    agent.class = Some(AdjuvantClass::CompatibilityAgent);
+    farm.products.insert("agent".to_owned(), agent);
+    farm.passes["pass"].mix.push(Line::new("agent", AsTyped::parse("2 pt/100 gal").unwrap()));
+    let place = crate::farm::label::OrderPlace::First;
+    let says = crate::farm::Says::MixingOrder { place, tank_full: None };
+    farm.products["solution"].label.push(crate::farm::Statement::new(says, "page 1"));
+    let order = plan(&farm, "pass").unwrap().order;
+    let full = |id: &str| order.iter().find(|placed| placed.product == id).map(|placed| placed.full_before);
+    assert_eq!((full("agent"), full("solution")), (Some(0.5), Some(0.75)));
 }
 
 #[test]

@@ -6,10 +6,11 @@ use tankard_core::farm::{AdjuvantClass, Farm};
 use tankard_core::quantity::{Area, Quantity, Share, Units};
 use tankard_core::season::review::{Amounts, Choice, Index, Picked, Review, Spent, words};
 use tankard_core::t;
-use tankard_core::words::{all_of, capital};
+use tankard_core::words::capital;
 
 use super::All;
 use crate::report::needs::round;
+use crate::report::words::both;
 
 /// The review of a season, or of all of them, as a person reads it in a terminal.
 pub fn text(farm: &Farm, season: Option<i16>) -> String {
@@ -76,7 +77,7 @@ fn passes(found: &Review, units: Units, out: &mut String) -> std::fmt::Result {
 
 fn amounts(amounts: &Amounts, units: Units) -> String {
     let each: Vec<String> = amounts.each().map(|amount| round(amount, units)).collect();
-    all_of(&each)
+    both(each)
 }
 
 fn products(farm: &Farm, found: &Review, out: &mut String) -> std::fmt::Result {

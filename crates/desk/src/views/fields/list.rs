@@ -184,7 +184,7 @@ fn passes_of(farm: &Farm, log: &Log, id: &Id, today: jiff::civil::Date) -> Strin
     }
 }
 
-fn add(desk: &mut Desk) {
+pub(super) fn add(desk: &mut Desk) {
     let farm = desk.document.farm();
     let nothing = if farm.units == Units::Metric { "0 ha" } else { "0 ac" };
     let Ok(area) = AsTyped::parse(nothing) else { return };

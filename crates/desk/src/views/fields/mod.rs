@@ -20,6 +20,7 @@ use tankard_core::plausible;
 use tankard_core::t;
 
 use crate::app::{Desk, Shown};
+use crate::command::View;
 use crate::look;
 use crate::parts::{lists, offers};
 
@@ -46,6 +47,29 @@ pub struct State {
     pub reveal: bool,
     /// What is chosen on the map.
     pub map: map::State,
+}
+
+/// Adds a field and steps into its name.
+pub fn begin(desk: &mut Desk) {
+    show_list(desk);
+    list::add(desk);
+}
+
+/// Steps into a field that was begun.
+pub fn go_on(desk: &mut Desk, id: &str) {
+    show_list(desk);
+    desk.fields.find.clear();
+    desk.fields.chosen = Some(id.to_owned());
+    desk.fields.reveal = true;
+    if desk.document.farm().fields.get(id).is_some_and(|field| field.name.trim().is_empty()) {
+        desk.fields.fresh = Some(id.to_owned());
+    }
+}
+
+fn show_list(desk: &mut Desk) {
+    desk.view = View::Fields;
+    desk.fields.map.open = false;
+    desk.fields.page = Page::Typed;
 }
 
 /// Shows the view.
@@ -84,7 +108,7 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
             if map::tabs(desk, ui) {
                 map::show(desk, ui);
             } else if let Some(id) = desk.fields.chosen.clone() {
-                page::show(desk, ui, &id)
+                page::show(desk, ui, &id);
             } else {
                 ui.label(look::title(t!("fields-no-field-yet")));
                 lists::empty(ui, t!("fields-add-the-first-one-at-the"));

@@ -15,7 +15,7 @@ use crate::parts::{boxes, offers};
 const NARROW: f32 = 510.0;
 
 /// The section.
-pub(super) fn show(ui: &mut Ui, id: &Id, product: &mut Product, units: Units) {
+pub(super) fn show(ui: &mut Ui, id: &Id, product: &mut Product, units: Units, is_filling: bool) {
     section(ui, t!("shed-front-panel"));
     line(ui, t!("shed-kind"), |ui| {
         boxes::choice(ui, t!("shed-kind"), &mut product.kind, &ProductKind::ALL, |kind| kind.name().to_owned(), 160.0);
@@ -38,8 +38,10 @@ pub(super) fn show(ui: &mut Ui, id: &Id, product: &mut Product, units: Units) {
             }
         });
     }
-    actives(ui, id, product, units);
-    surfactant(ui, product);
+    actives(ui, id, product, units, is_filling);
+    if !product.kind.is_pesticide() {
+        surfactant(ui, product);
+    }
     if product.class == Some(AdjuvantClass::AmmoniumSulfate) || product.grade.is_some() {
         line(ui, t!("shed-grade"), |ui| {
             let all: Vec<Option<Grade>> = std::iter::once(None).chain(Grade::ALL.into_iter().map(Some)).collect();
@@ -47,11 +49,6 @@ pub(super) fn show(ui: &mut Ui, id: &Id, product: &mut Product, units: Units) {
             boxes::choice(ui, t!("shed-grade"), &mut product.grade, &all, say, 160.0);
         });
     }
-    line(ui, t!("shed-density"), |ui| {
-        boxes::quantity_hinted(ui, t!("shed-density"), &mut product.density, 120.0, t!("shed-not-stated"));
-        offers::at_box(ui, t!("shed-density"), &Slot::Density(id.clone()));
-        boxes::understood(ui, product.density.as_ref(), units);
-    });
     lines(ui, t!("shed-registration"), |ui| {
         boxes::text_or_empty(ui, t!("shed-registration"), &mut product.registration, 200.0, t!("shed-number"));
         word(ui, t!("shed-signal-word"));
@@ -62,6 +59,19 @@ pub(super) fn show(ui: &mut Ui, id: &Id, product: &mut Product, units: Units) {
             if *restricted { t!("shed-yes-for-certified-applicators-only") } else { t!("shed-no") }.to_owned()
         };
         boxes::choice(ui, t!("shed-restricted-use"), &mut product.restricted, &[false, true], say, 280.0);
+    });
+}
+
+/// What stands among the directions or in no set place, or on the safety data sheet alone.
+pub(super) fn elsewhere(ui: &mut Ui, id: &Id, product: &mut Product, units: Units) {
+    section(ui, t!("shed-elsewhere-on-the-label"));
+    if product.kind.is_pesticide() {
+        surfactant(ui, product);
+    }
+    line(ui, t!("shed-density"), |ui| {
+        boxes::quantity_hinted(ui, t!("shed-density"), &mut product.density, 120.0, t!("shed-not-stated"));
+        offers::at_box(ui, t!("shed-density"), &Slot::Density(id.clone()));
+        boxes::understood(ui, product.density.as_ref(), units);
     });
 }
 
@@ -103,9 +113,15 @@ fn surfactant(ui: &mut Ui, product: &mut Product) {
     product.surfactant = charge.map(|charge| Surfactant { charge, complete });
 }
 
-fn actives(ui: &mut Ui, id: &Id, product: &mut Product, units: Units) {
+fn actives(ui: &mut Ui, id: &Id, product: &mut Product, units: Units, is_filling: bool) {
     let mut gone = None;
     let mut more = false;
+    // A pesticide that is being typed has its first active to fill in, which is none of it until it has a name.
+    let mut first = None;
+    if is_filling && product.actives.is_empty() && product.kind.is_pesticide() {
+        first = blank(units);
+        product.actives.extend(first.clone());
+    }
     let count = product.actives.len();
     if count == 0 {
         line(ui, t!("shed-active-row"), |ui| {
@@ -128,7 +144,12 @@ fn actives(ui: &mut Ui, id: &Id, product: &mut Product, units: Units) {
                     t!("shed-common-name"),
                 );
                 let content = t!("shed-content-of", what = what);
+                let typed = active.content.clone();
                 boxes::quantity(ui, &content, &mut active.content, 90.0);
+                // Who types "540 g ae/L" has said how it is counted.
+                if active.content != typed {
+                    active.basis = active.content.basis().unwrap_or(active.basis);
+                }
                 offers::at_box(ui, &content, &Slot::Content { product: id.clone(), active: at });
                 let basis = |basis: &ActiveBasis| basis.short().to_owned();
                 let both = [ActiveBasis::AcidEquivalent, ActiveBasis::ActiveIngredient];
@@ -152,14 +173,18 @@ fn actives(ui: &mut Ui, id: &Id, product: &mut Product, units: Units) {
     if let Some(at) = gone {
         product.actives.remove(at);
     }
-    if more && let Ok(content) = AsTyped::parse(if units == Units::UsCustomary { "0 lb/gal" } else { "0 g/L" }) {
-        product.actives.push(Active {
-            name: String::new(),
-            group: String::new(),
-            basis: ActiveBasis::ActiveIngredient,
-            content,
-        });
+    if first.is_some() && product.actives.first() == first.as_ref() {
+        product.actives.clear();
     }
+    if more {
+        product.actives.extend(blank(units));
+    }
+}
+
+/// An active of which nothing is typed.
+fn blank(units: Units) -> Option<Active> {
+    let content = AsTyped::parse(if units == Units::UsCustomary { "0 lb/gal" } else { "0 g/L" }).ok()?;
+    Some(Active { name: String::new(), group: String::new(), basis: ActiveBasis::ActiveIngredient, content })
 }
 
 /// What differs from the way in which labels usually give an active.

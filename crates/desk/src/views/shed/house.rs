@@ -133,6 +133,36 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
     line(ui, t!("shed-sign-of-the-currency"), |ui| {
         boxes::text(ui, t!("shed-sign-of-the-currency"), &mut house.currency, 60.0);
     });
+    section(ui, t!("shed-place"));
+    line(ui, t!("shed-latitude-longitude"), |ui| {
+        boxes::text_or_empty(ui, t!("shed-latitude"), &mut house.place.latitude, 100.0, "41.2");
+        boxes::text_or_empty(ui, t!("shed-longitude"), &mut house.place.longitude, 100.0, "-96.4");
+    });
+    line(ui, t!("shed-time-zone"), |ui| {
+        boxes::text_or_empty(ui, t!("shed-time-zone"), &mut house.place.zone, 200.0, "America/Chicago");
+        if !house.place.zone.trim().is_empty() && sun::zone(&house.place).is_err() {
+            ui.label(look::soft(ui, t!("shed-is-not-a-time-zone-known")).color(look::colours(ui).check));
+        }
+    });
+    if let Some(problem) = misplaced(&house.place, bench.desk.now().date()) {
+        lines(ui, "", |ui| {
+            ui.add(Label::new(look::soft(ui, problem).color(look::colours(ui).check)).wrap());
+        });
+        for finding in bench.doubts {
+            lines(ui, "", |ui| offers::acts(ui, &finding.offers));
+        }
+    }
+    lines(ui, t!("shed-height-above-the-sea"), |ui| {
+        boxes::quantity_hinted(
+            ui,
+            t!("shed-height-above-the-sea"),
+            &mut house.place.altitude,
+            120.0,
+            t!("shed-not-known"),
+        );
+        boxes::understood(ui, house.place.altitude.as_ref(), house.units);
+        word(ui, t!("shed-for-the-pressure-of-the-air"));
+    });
     section(ui, t!("shed-load-cards"));
     line(ui, t!("shed-paper"), |ui| {
         boxes::choice(
@@ -172,36 +202,6 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
         boxes::quantity_hinted(ui, t!("shed-finest-mark-for-dry-products"), &mut house.measuring.dry, 120.0, &usual);
     });
     loads(ui, &mut house);
-    section(ui, t!("shed-place"));
-    line(ui, t!("shed-latitude-longitude"), |ui| {
-        boxes::text_or_empty(ui, t!("shed-latitude"), &mut house.place.latitude, 100.0, "41.2");
-        boxes::text_or_empty(ui, t!("shed-longitude"), &mut house.place.longitude, 100.0, "-96.4");
-    });
-    line(ui, t!("shed-time-zone"), |ui| {
-        boxes::text_or_empty(ui, t!("shed-time-zone"), &mut house.place.zone, 200.0, "America/Chicago");
-        if !house.place.zone.trim().is_empty() && sun::zone(&house.place).is_err() {
-            ui.label(look::soft(ui, t!("shed-is-not-a-time-zone-known")).color(look::colours(ui).check));
-        }
-    });
-    if let Some(problem) = misplaced(&house.place, bench.desk.now().date()) {
-        lines(ui, "", |ui| {
-            ui.add(Label::new(look::soft(ui, problem).color(look::colours(ui).check)).wrap());
-        });
-        for finding in bench.doubts {
-            lines(ui, "", |ui| offers::acts(ui, &finding.offers));
-        }
-    }
-    lines(ui, t!("shed-height-above-the-sea"), |ui| {
-        boxes::quantity_hinted(
-            ui,
-            t!("shed-height-above-the-sea"),
-            &mut house.place.altitude,
-            120.0,
-            t!("shed-not-known"),
-        );
-        boxes::understood(ui, house.place.altitude.as_ref(), house.units);
-        word(ui, t!("shed-for-the-pressure-of-the-air"));
-    });
     practice(ui, &mut house.practice, house.units);
     if house != before {
         bench.desk.document.edit(|farm| house.into(farm));

@@ -8,6 +8,7 @@ mod front;
 mod guidance;
 mod house;
 mod laws;
+mod paste;
 mod products;
 mod records;
 mod rigs;
@@ -28,6 +29,7 @@ use tankard_core::t;
 
 use crate::app::{Desk, Shown};
 use crate::command::Spot;
+use crate::command::View;
 use crate::document::Document;
 use crate::look;
 use crate::parts::lists::{self, Act};
@@ -94,10 +96,16 @@ pub struct State {
     starting: Option<start::Draft>,
     /// What waits for an answer before it is removed.
     removing: Option<(Page, Id)>,
+    /// The product whose page shows the rows of a label that are still to fill in.
+    filling: Option<Id>,
+    /// Directions that are pasted.
+    pasting: Option<paste::Draft>,
     /// Whether the kinds of statement stand open to choose from.
     adding: bool,
     /// Whether the list still has to come to what was chosen.
     reveal: bool,
+    /// Whether the statement that was just added takes the keyboard.
+    step_into: bool,
     /// Place of the statement that was just added, until it has been scrolled to.
     fresh: Option<usize>,
 }
@@ -136,6 +144,12 @@ impl State {
         self.removing = None;
     }
 
+    /// Chooses a product, with the rows of a label to fill in.
+    pub fn fill_in(&mut self, id: &str) {
+        self.choose_product(id);
+        self.filling = Some(id.to_owned());
+    }
+
     /// Opens the page of the farm itself.
     pub fn choose_farm(&mut self) {
         self.page = Page::Farm;
@@ -150,6 +164,8 @@ impl State {
         self.removing = None;
         self.adding = false;
         self.reveal = true;
+        self.pasting = None;
+        self.filling = None;
         match self.page {
             Page::Products | Page::Stock | Page::Records | Page::Farm => self.product = Some(id),
             Page::Waters => self.water = Some(id),
@@ -173,6 +189,35 @@ impl State {
         first(&mut self.law, &farm.laws);
         self.rigs.settle(self.rig.as_ref().and_then(|id| farm.rigs.get_key_value(id)));
     }
+}
+
+/// Adds a rig and opens its page.
+pub fn begin_rig(desk: &mut Desk) {
+    with_state(desk, |document, state| {
+        state.page = Page::Rigs;
+        rigs::add(document, state);
+    });
+}
+
+/// Adds a water and opens its page.
+pub fn begin_water(desk: &mut Desk) {
+    with_state(desk, |document, state| {
+        state.page = Page::Waters;
+        waters::add(document, state);
+    });
+}
+
+/// Adds a product and opens its page with the rows of a label to fill in.
+pub fn begin_product(desk: &mut Desk) {
+    with_state(desk, |document, state| {
+        state.page = Page::Products;
+        start::from_a_label(document, state);
+    });
+}
+
+fn with_state(desk: &mut Desk, act: impl FnOnce(&mut Document, &mut State)) {
+    desk.view = View::Shed;
+    act(&mut desk.document, &mut desk.shed);
 }
 
 /// What every page of the view works with.

@@ -7,8 +7,8 @@ use tankard_core::t;
 
 use super::stock::Held;
 use super::{
-    Bench, front, guidance, line, lines, named, quiet, section, sheets, start, statements, tight, title_box, users,
-    word,
+    Bench, front, guidance, line, lines, named, paste, quiet, section, sheets, start, statements, tight, title_box,
+    users, word,
 };
 use crate::look;
 use crate::parts::boxes;
@@ -247,8 +247,12 @@ fn form(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &mut Product) {
             );
         });
     });
-    front::show(ui, id, product, bench.farm().units);
-    statements::show(bench, ui, product);
+    let units = bench.farm().units;
+    let is_filling = bench.state.filling.as_ref() == Some(id);
+    front::show(ui, id, product, units, is_filling);
+    paste::show(bench, ui, product);
+    statements::show(bench, ui, id, product);
+    front::elsewhere(ui, id, product, units);
     // Not on the label, so after it.
     containers(bench, ui, product);
 }

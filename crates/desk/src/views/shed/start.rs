@@ -1,12 +1,14 @@
 //! Begins a product: from its label, or from an active with a formulation and a content typed in one line.
 
 use egui::{Key, Label, Ui};
+use tankard_core::begin::new_product;
 use tankard_core::farm::{Formulation, Id, Product, ProductKind};
 use tankard_core::mix::actives;
 use tankard_core::mix::start::{self, Started};
 use tankard_core::t;
 
-use super::Bench;
+use super::{Bench, State};
+use crate::document::Document;
 use crate::look;
 use crate::parts::boxes;
 
@@ -33,7 +35,8 @@ pub(super) fn acts(bench: &mut Bench, ui: &mut Ui) {
         ui.spacing_mut().button_padding.x = 0.0;
         ui.spacing_mut().item_spacing.x = super::gap(ui);
         if boxes::act(ui, t!("shed-from-a-label")).clicked() {
-            add(bench, Product::new(t!("shed-new-product"), ProductKind::Herbicide, Formulation::SL), "product");
+            from_a_label(&mut bench.desk.document, bench.state);
+            boxes::want(ui.ctx(), t!("shed-name-of-the-product"));
         }
         if boxes::act(ui, t!("shed-from-an-active")).clicked() {
             bench.state.starting = Some(Draft { line: String::new(), fresh: true });
@@ -41,14 +44,18 @@ pub(super) fn acts(bench: &mut Bench, ui: &mut Ui) {
     });
 }
 
-fn add(bench: &mut Bench, product: Product, name: &str) {
+/// Adds a product with nothing typed of it yet.
+pub(super) fn from_a_label(document: &mut Document, state: &mut State) {
+    add(document, state, Product::new(new_product(), ProductKind::Herbicide, Formulation::SL), "product");
+}
+
+fn add(document: &mut Document, state: &mut State, product: Product, name: &str) {
     let mut id = Id::new();
-    bench.desk.document.edit(|farm| {
+    document.edit(|farm| {
         id = farm.fresh_product_id(name);
         farm.products.insert(id.clone(), product);
     });
-    bench.state.find.clear();
-    bench.state.choose(id);
+    state.fill_in(&id);
 }
 
 /// The line, what it is understood as, and what to do with it.
@@ -89,7 +96,7 @@ fn line(bench: &mut Bench, ui: &mut Ui) {
         Ok(started) if added || entered => {
             let product = started.product(bench.farm());
             let name = product.name.clone();
-            add(bench, product, &name);
+            add(&mut bench.desk.document, bench.state, product, &name);
         }
         _ if closed => {}
         _ => {

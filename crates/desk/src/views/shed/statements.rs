@@ -1,8 +1,8 @@
 //! What the label says, statement by statement, sorted into the sections of a booklet.
 
-use egui::{Align, Frame, Margin, Stroke, Ui};
+use egui::{Align, Frame, Key, Margin, Stroke, Ui};
 use tankard_core::farm::label::{OrderPlace, Stance};
-use tankard_core::farm::{AdjuvantClass, Droplets, Period, Product, Says, Statement, SunTime};
+use tankard_core::farm::{AdjuvantClass, Droplets, Id, Period, Product, Says, Statement, SunTime};
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 use tankard_core::t;
 
@@ -147,35 +147,107 @@ const PERIOD: f32 = 100.0;
 /// Width below which crop, stages and place stand in a line of their own.
 const ONE_LINE: f32 = 690.0;
 
+/// Kinds of which an empty row stands on the page of a product that is being typed, in the order of a label.
+fn is_usual(says: &Says, is_pesticide: bool) -> bool {
+    match says {
+        Says::Rate { .. } | Says::Wear { .. } => true,
+        Says::Carrier { .. }
+        | Says::Droplets { .. }
+        | Says::Wind { .. }
+        | Says::RainFree { .. }
+        | Says::Applications { .. }
+        | Says::SeasonTotal { .. }
+        | Says::HarvestInterval { .. }
+        | Says::ReEntry { .. } => is_pesticide,
+        _ => false,
+    }
+}
+
+/// Empty rows to fill in, for the usual kinds that are not typed yet.
+fn to_fill_in(product: &Product, units: Units) -> Vec<Statement> {
+    let is_typed = |says: &Says| product.label.iter().any(|typed| typed.says.name() == says.name());
+    let mut all = blanks(product.is_liquid(), String::new(), units);
+    all.retain(|says| is_usual(says, product.kind.is_pesticide()) && !is_typed(says));
+    for says in &mut all {
+        // Never typed, so that what is typed always differs from it.
+        match says {
+            Says::Applications { most, .. } => *most = u32::MAX,
+            Says::HarvestInterval { days } => *days = u32::MAX,
+            Says::ReEntry { hours } | Says::RainFree { hours } => *hours = u32::MAX,
+            _ => {}
+        }
+    }
+    all.into_iter().map(|says| Statement::new(says, "")).collect()
+}
+
 /// The three sections, and adding to them.
-pub(super) fn show(bench: &mut Bench, ui: &mut Ui, product: &mut Product) {
+pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &mut Product) {
     let units = bench.farm().units;
     let fresh = bench.state.fresh.take();
+    let is_filling = bench.state.filling.as_ref() == Some(id);
+    let mut empty = if is_filling { to_fill_in(product, units) } else { Vec::new() };
     let mut gone = None;
+    let mut typed = None;
+    // Enter in a row leads to the next one, past crop, stages and page.
+    let mut goes_on = false;
     for of in Section::ALL {
-        let mut rows: Vec<usize> = (0..product.label.len())
-            .filter(|at| product.label.get(*at).is_some_and(|statement| place(&statement.says).0 == of))
+        let mut rows: Vec<Row> = (0..product.label.len())
+            .map(Row::Typed)
+            .chain((0..empty.len()).map(Row::Empty))
+            .filter(|row| row.of(product, &empty).is_some_and(|statement| place(&statement.says).0 == of))
             .collect();
         // A stable sort: statements of one kind stay in the order in which they were typed.
-        rows.sort_by_key(|at| product.label.get(*at).map(|statement| place(&statement.says).1));
+        rows.sort_by_key(|row| row.of(product, &empty).map(|statement| place(&statement.says).1));
         heading(ui, of, rows.is_empty());
         let mut before = None;
-        for at in rows {
-            let Some(kind) = product.label.get(at).map(|statement| statement.says.name()) else { continue };
-            let which = product.label.iter().take(at).filter(|other| other.says.name() == kind).count() + 1;
+        for row in rows {
+            let Some(kind) = row.of(product, &empty).map(|statement| statement.says.name()) else { continue };
+            let nth = match row {
+                Row::Typed(at) => product.label.iter().take(at).filter(|other| other.says.name() == kind).count() + 1,
+                Row::Empty(_) => 1,
+            };
             let several = product.label.iter().filter(|other| other.says.name() == kind).count() > 1;
-            let name = if several { format!("{kind} {which}") } else { kind.to_owned() };
-            let Some(statement) = product.label.get_mut(at) else { continue };
+            let name = if several { format!("{kind} {nth}") } else { kind.to_owned() };
             let label = if before == Some(kind) { "" } else { kind };
             before = Some(kind);
-            let response = ui.push_id(("statement", at), |ui| {
+            let is_led_to = std::mem::take(&mut goes_on);
+            if is_led_to {
+                boxes::want_next(ui.ctx());
+            }
+            if matches!(row, Row::Typed(at) if fresh == Some(at)) && std::mem::take(&mut bench.state.step_into) {
+                boxes::want_next(ui.ctx());
+            }
+            let focused = ui.memory(egui::Memory::focused);
+            // By kind and not by place, so that an empty row keeps the keyboard when it becomes a typed one.
+            let response = ui.push_id(("statement", kind, nth), |ui| {
                 tight(ui);
-                if row(ui, label, &name, statement, units) {
-                    gone = Some(at);
+                match row {
+                    Row::Typed(at) => {
+                        let Some(statement) = product.label.get_mut(at) else { return };
+                        if self::row(ui, label, &name, statement, units, false) {
+                            gone = Some(at);
+                        }
+                    }
+                    Row::Empty(at) => {
+                        let Some(statement) = empty.get_mut(at) else { return };
+                        let blank = statement.clone();
+                        self::row(ui, label, &name, statement, units, true);
+                        // Crop, stage and page alone are of no statement yet, but for one that has nothing else to type.
+                        if statement.says != blank.says {
+                            typed = Some(statement.clone());
+                        }
+                    }
                 }
             });
             boxes::hairline(ui);
-            if fresh == Some(at) {
+            let left = ui.memory(egui::Memory::focused) != focused && focused.is_some();
+            // A class that was chosen is all there is to type in its row.
+            let chosen = typed.as_ref().is_some_and(|typed| matches!(typed.says, Says::Droplets { .. }))
+                && matches!(row, Row::Empty(_))
+                && kind == "droplets";
+            // The key that led to a row is still down in it.
+            goes_on = chosen || (left && !is_led_to && ui.input(|input| input.key_pressed(Key::Enter)));
+            if matches!(row, Row::Typed(at) if fresh == Some(at)) {
                 response.response.scroll_to_me(Some(Align::Center));
             }
         }
@@ -183,7 +255,51 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, product: &mut Product) {
     if let Some(at) = gone {
         product.label.remove(at);
     }
+    if let Some(mut statement) = typed {
+        // The page of the last statement is the likeliest page of the next.
+        if statement.at.is_empty() {
+            statement.at = product.label.last().map(|last| last.at.clone()).unwrap_or_default();
+        }
+        product.label.push(statement);
+    }
     add(bench, ui, product, units);
+    fill_in(bench, ui, id, product, units);
+}
+
+/// A row of the page: of a statement that is typed, or one to fill in.
+#[derive(Clone, Copy)]
+enum Row {
+    Typed(usize),
+    Empty(usize),
+}
+
+impl Row {
+    fn of<'s>(self, product: &'s Product, empty: &'s [Statement]) -> Option<&'s Statement> {
+        match self {
+            Self::Typed(at) => product.label.get(at),
+            Self::Empty(at) => empty.get(at),
+        }
+    }
+}
+
+/// Shows or hides the empty rows.
+fn fill_in(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &Product, units: Units) {
+    let is_filling = bench.state.filling.as_ref() == Some(id);
+    let missing = to_fill_in(product, units).len();
+    if missing == 0 {
+        return;
+    }
+    ui.scope(|ui| {
+        ui.spacing_mut().button_padding.x = 0.0;
+        tight(ui);
+        if is_filling {
+            if boxes::act(ui, t!("shed-hide-the-empty-rows")).clicked() {
+                bench.state.filling = None;
+            }
+        } else if boxes::act(ui, t!("shed-empty-rows-for-what-is-not")).clicked() {
+            bench.state.filling = Some(id.clone());
+        }
+    });
 }
 
 /// The heading of a section, with what the last columns hold.
@@ -194,7 +310,7 @@ fn heading(ui: &mut Ui, of: Section, empty: bool) {
     }
 }
 
-fn row(ui: &mut Ui, label: &str, name: &str, statement: &mut Statement, units: Units) -> bool {
+fn row(ui: &mut Ui, label: &str, name: &str, statement: &mut Statement, units: Units, is_empty: bool) -> bool {
     let width = ui.available_width();
     let one_line = width >= ONE_LINE;
     let values = width - look::LABEL - look::GRID - if one_line { AFTER } else { CROSS + look::GRID * 2.0 };
@@ -213,13 +329,17 @@ fn row(ui: &mut Ui, label: &str, name: &str, statement: &mut Statement, units: U
         });
         boxes::slot(ui, values, |ui| {
             ui.spacing_mut().item_spacing.x = 5.0;
-            says(ui, name, &mut statement.says, values, units);
+            if is_empty {
+                to_type(ui, name, &mut statement.says, values, units);
+            } else {
+                says(ui, name, &mut statement.says, values, units);
+            }
         });
         if one_line {
             ui.spacing_mut().item_spacing.x = GAP;
             applies(ui, name, statement, units);
         }
-        gone = cross(ui, name);
+        gone = !is_empty && cross(ui, name);
     });
     if !one_line {
         ui.horizontal(|ui| {
@@ -230,6 +350,63 @@ fn row(ui: &mut Ui, label: &str, name: &str, statement: &mut Statement, units: U
     }
     conditions::below(ui, name, statement, units);
     gone
+}
+
+/// The first value of a row that is to be filled in: empty, where a number or a class that stands there would be taken for the label's.
+/// The boxes have the names, and so the places, of those of a typed row.
+fn to_type(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: Units) {
+    fn count(ui: &mut Ui, name: &str, width: f32) -> Option<u32> {
+        let mut typed = None;
+        boxes::count_or_none(ui, name, &mut typed, width, "–");
+        typed
+    }
+    fn most<Q: Quantity>(ui: &mut Ui, name: &str, width: f32, hint: &str) -> Option<AsTyped<Q>> {
+        let mut typed = None;
+        word(ui, t!("shed-at-most"));
+        boxes::quantity_hinted(ui, &t!("shed-name-at-most", name = name), &mut typed, width, hint);
+        typed
+    }
+    let typed = match says {
+        Says::Droplets { .. } => {
+            let mut finest = None;
+            boxes::droplets_or_none(ui, &t!("shed-finest", name = name), &mut finest, t!("shed-not-typed"), 150.0);
+            word(ui, t!("shed-or-coarser"));
+            finest.map(|finest| Says::Droplets { finest, coarsest: None })
+        }
+        Says::Wind { .. } => most(ui, name, 64.0, "wind").map(|most| Says::Wind { most, least: None, gust: None }),
+        Says::SeasonTotal { per, .. } => {
+            let per = *per;
+            let typed = most(ui, name, 88.0, "product").map(|most| Says::SeasonTotal { most, per });
+            word(ui, per.name());
+            typed
+        }
+        Says::Applications { per, .. } => {
+            let per = *per;
+            word(ui, t!("shed-at-most"));
+            let typed = count(ui, &t!("shed-name-at-most", name = name), 36.0);
+            word(ui, per.name());
+            typed.map(|most| Says::Applications { most, days_apart: 0, per })
+        }
+        Says::HarvestInterval { .. } => {
+            let typed = count(ui, &t!("shed-days", name = name), 44.0).map(|days| Says::HarvestInterval { days });
+            word(ui, t!("shed-days-before-harvest-or-grazing"));
+            typed
+        }
+        Says::ReEntry { .. } => {
+            let typed = count(ui, &t!("shed-hours", name = name), 44.0).map(|hours| Says::ReEntry { hours });
+            word(ui, t!("shed-hours-without-protection"));
+            typed
+        }
+        Says::RainFree { .. } => {
+            let typed = count(ui, &t!("shed-hours", name = name), 44.0).map(|hours| Says::RainFree { hours });
+            word(ui, t!("shed-hours-without-rain"));
+            typed
+        }
+        other => return self::says(ui, name, other, room, units),
+    };
+    if let Some(typed) = typed {
+        *says = typed;
+    }
 }
 
 /// For which crop and stages, and where on the label.
@@ -503,6 +680,7 @@ fn add(bench: &mut Bench, ui: &mut Ui, product: &mut Product, units: Units) {
         product.label.push(Statement::new(says, &at));
         bench.state.fresh = Some(product.label.len() - 1);
         bench.state.adding = false;
+        bench.state.step_into = true;
     }
     quiet(ui);
 }

@@ -1,6 +1,7 @@
 //! Waters: what a laboratory report states, and what it means for the tank.
 
 use egui::Ui;
+use tankard_core::begin::new_water;
 use tankard_core::farm::{Clarity, Farm, Id, Pass, Water};
 use tankard_core::plan::plan;
 use tankard_core::plausible::Slot;
@@ -12,7 +13,8 @@ use tankard_core::water::hardness::{Scheme, class};
 use tankard_core::water::{hardness, need, ranges};
 use tankard_core::working::Working;
 
-use super::{Bench, line, named, quiet, section, sheets, title_box, users, word};
+use super::{Bench, State, line, named, quiet, section, sheets, title_box, users, word};
+use crate::document::Document;
 use crate::look;
 use crate::parts::{boxes, lists, offers, workings};
 
@@ -48,13 +50,19 @@ pub(super) fn foot(bench: &mut Bench, ui: &mut Ui) {
     let uses = chosen.as_ref().map_or(0, |(id, _)| using(bench.farm(), id).len());
     let (added, done) = super::foot(bench, ui, t!("shed-add-a-water"), chosen, uses);
     if added {
-        let water = Water { name: t!("shed-new-water").to_owned(), ..Water::default() };
-        super::add(&mut bench.desk.document, bench.state, |farm| &mut farm.waters, "water", water);
+        add(&mut bench.desk.document, bench.state);
+        boxes::want(ui.ctx(), t!("shed-name-of-the-water"));
     }
     if let Some(done) = done {
         let rename = |water: &mut Water| super::copied(&mut water.name);
         super::apply(&mut bench.desk.document, bench.state, done, |farm| &mut farm.waters, rename);
     }
+}
+
+/// Adds a water.
+pub(super) fn add(document: &mut Document, state: &mut State) {
+    let water = Water { name: new_water().to_owned(), ..Water::default() };
+    super::add(document, state, |farm| &mut farm.waters, "water", water);
 }
 
 /// The page of the chosen water.

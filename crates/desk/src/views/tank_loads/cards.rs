@@ -159,7 +159,7 @@ pub fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
                     desk.tank_loads.printing = Some(Printing::Issue(id.to_owned()));
                     open(desk);
                 }
-                if ui.button(t!("tank-loads-issue-and-save-as-pdf")).clicked() {
+                if boxes::button(ui, t!("tank-loads-issue-and-save-as-pdf")).clicked() {
                     desk.tank_loads.printing = Some(Printing::Issue(id.to_owned()));
                     let path = suggested(desk, id);
                     desk.ask_file(Purpose::SaveCards, path, ui.ctx());

@@ -129,6 +129,12 @@ impl State {
     }
 }
 
+/// Plans a pass, which then is open at its fields.
+pub fn begin(desk: &mut Desk) {
+    passes::add(desk);
+    desk.tank_loads.page = Page::Plan;
+}
+
 /// Shows the view.
 pub fn show(desk: &mut Desk, ui: &mut Ui) {
     if desk.tank_loads.chosen.as_ref().is_none_or(|id| !desk.document.farm().passes.contains_key(id)) {

@@ -103,7 +103,7 @@ fn day_heading(ui: &mut Ui, date: Date, open: &mut Option<Date>) {
 }
 
 /// Adds a pass for the day after the last one planned, or for tomorrow, with the rig and water of the last one.
-fn add(desk: &mut Desk) {
+pub(super) fn add(desk: &mut Desk) {
     let farm = desk.document.farm();
     let tomorrow = desk.now().date().checked_add(1.day()).unwrap_or(desk.now().date());
     let last = farm.passes.values().max_by_key(|pass| pass.date);

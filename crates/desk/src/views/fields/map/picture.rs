@@ -90,7 +90,7 @@ impl Picture {
                 Ok(Err(problem)) => *held = Held::Problem(problem),
                 Err(TryRecvError::Empty) => {}
                 Err(TryRecvError::Disconnected) => {
-                    *held = Held::Problem(t!("fields-the-picture-could-not-be-read").to_owned())
+                    *held = Held::Problem(t!("fields-the-picture-could-not-be-read").to_owned());
                 }
             }
         }

@@ -36,7 +36,7 @@ pub(super) fn day(ui: &mut Ui, page: &Page<'_>, record: &mut Record, begin: bool
         column(ui, acts, |ui| {
             ui.allocate_space(egui::Vec2::new(acts, crate::look::ROW));
             ui.horizontal(|ui| {
-                boxes::slot(ui, acts, |ui| at_once(ui, t!("season-log-start-now"), &mut record.start, now))
+                boxes::slot(ui, acts, |ui| at_once(ui, t!("season-log-start-now"), &mut record.start, now));
             });
             ui.horizontal(|ui| boxes::slot(ui, acts, |ui| at_once(ui, t!("season-log-end-now"), &mut record.end, now)));
         });
@@ -63,7 +63,7 @@ pub(super) fn day(ui: &mut Ui, page: &Page<'_>, record: &mut Record, begin: bool
                 );
             });
             row(ui, t!("season-log-rig"), |ui| {
-                with_before(ui, t!("season-log-rig"), &mut record.rig, box_width(ui), "", &page.used.rigs)
+                with_before(ui, t!("season-log-rig"), &mut record.rig, box_width(ui), "", &page.used.rigs);
             });
         });
     });

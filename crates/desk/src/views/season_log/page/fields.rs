@@ -144,7 +144,7 @@ fn more(ui: &mut Ui, field: &mut RecordField) {
     pair(
         ui,
         (t!("season-log-planted"), |ui| {
-            boxes::date_or_none(ui, &of(t!("season-log-planted")), &mut field.planted, box_width(ui))
+            boxes::date_or_none(ui, &of(t!("season-log-planted")), &mut field.planted, box_width(ui));
         }),
         (t!("season-log-crop-code"), |ui| {
             boxes::text_or_empty(ui, &of(t!("season-log-crop-code")), &mut field.crop_code, box_width(ui), "EPPO")

@@ -141,10 +141,10 @@ fn more(ui: &mut Ui, line: &mut RecordLine, lots: &[String]) {
                 box_width(ui),
                 t!("season-log-as-on-the-container"),
                 lots,
-            )
+            );
         }),
         (t!("season-log-price"), |ui| {
-            boxes::quantity_or_none(ui, &of(t!("season-log-price")), &mut line.price, box_width(ui))
+            boxes::quantity_or_none(ui, &of(t!("season-log-price")), &mut line.price, box_width(ui));
         }),
     );
     pair(
@@ -170,7 +170,7 @@ fn more(ui: &mut Ui, line: &mut RecordLine, lots: &[String]) {
                 &mut line.entry,
                 SHORT,
                 t!("season-log-head-hours"),
-            )
+            );
         }),
         (t!("season-log-harvest-d"), |ui| {
             boxes::count_or_none(
@@ -179,7 +179,7 @@ fn more(ui: &mut Ui, line: &mut RecordLine, lots: &[String]) {
                 &mut line.harvest,
                 SHORT,
                 t!("season-log-head-days"),
-            )
+            );
         }),
     );
     ui.add_space(4.0);

@@ -31,7 +31,7 @@ pub(super) fn spray(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
     pair(
         ui,
         (t!("season-log-loads-used"), |ui| {
-            boxes::count_or_none(ui, t!("season-log-loads-used"), &mut record.loads, SHORT, t!("season-log-e-g-3"))
+            boxes::count_or_none(ui, t!("season-log-loads-used"), &mut record.loads, SHORT, t!("season-log-e-g-3"));
         }),
         (t!("season-log-spray-volume"), |ui| {
             boxes::quantity_or_none(ui, t!("season-log-spray-volume"), &mut record.volume, box_width(ui));
@@ -41,7 +41,7 @@ pub(super) fn spray(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
     pair(
         ui,
         (t!("season-log-left-over"), |ui| {
-            boxes::quantity_hinted(ui, t!("season-log-left-over"), &mut left, SHORT, t!("season-log-head-none"))
+            boxes::quantity_hinted(ui, t!("season-log-left-over"), &mut left, SHORT, t!("season-log-head-none"));
         }),
         (t!("season-log-water"), |ui| {
             with_before(ui, t!("season-log-water"), &mut record.water, box_width(ui), "", &page.used.waters);
@@ -148,16 +148,16 @@ pub(super) fn machine(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
                 );
             }),
             (t!("season-log-nozzles"), |ui| {
-                with_before(ui, t!("season-log-nozzles"), &mut record.nozzles, box_width(ui), "", &page.used.nozzles)
+                with_before(ui, t!("season-log-nozzles"), &mut record.nozzles, box_width(ui), "", &page.used.nozzles);
             }),
         );
         pair(
             ui,
             (t!("season-log-pressure"), |ui| {
-                boxes::quantity_or_none(ui, t!("season-log-pressure"), &mut record.pressure, SHORT)
+                boxes::quantity_or_none(ui, t!("season-log-pressure"), &mut record.pressure, SHORT);
             }),
             (t!("season-log-speed"), |ui| {
-                boxes::quantity_or_none(ui, t!("season-log-speed"), &mut record.speed, SHORT)
+                boxes::quantity_or_none(ui, t!("season-log-speed"), &mut record.speed, SHORT);
             }),
         );
         pair(
@@ -169,7 +169,7 @@ pub(super) fn machine(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
                     &mut record.height,
                     SHORT,
                     t!("season-log-e-g-20-in"),
-                )
+                );
             }),
             (t!("season-log-droplets-446"), |ui| {
                 boxes::droplets_or_none(

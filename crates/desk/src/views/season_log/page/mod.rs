@@ -307,7 +307,7 @@ fn head(
             ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
                 let width = ui.available_width();
                 look::read_only(ui, !is_open, |ui| {
-                    drop(boxes::text(ui, t!("season-log-name-of-the-pass"), &mut record.name, width))
+                    drop(boxes::text(ui, t!("season-log-name-of-the-pass"), &mut record.name, width));
                 });
             });
         });

@@ -179,10 +179,10 @@ fn form(ui: &mut Ui, page: &Page<'_>, of: &Record, outcome: &mut Outcome) -> Opt
     pair(
         ui,
         (t!("season-log-field-d07"), |ui| {
-            boxes::choice(ui, t!("season-log-field-looked-at"), &mut outcome.field, &fields, name, box_width(ui))
+            boxes::choice(ui, t!("season-log-field-looked-at"), &mut outcome.field, &fields, name, box_width(ui));
         }),
         (t!("season-log-day"), |ui| {
-            boxes::date(ui, t!("season-log-day-of-the-look"), &mut outcome.date, box_width(ui))
+            boxes::date(ui, t!("season-log-day-of-the-look"), &mut outcome.date, box_width(ui));
         }),
     );
     let mut what = What::of(outcome.effect.as_ref());

@@ -72,7 +72,7 @@ pub(super) fn weather(ui: &mut Ui, page: &Page<'_>, asked: &[Limit], record: &mu
         boxes::understood(ui, record.temperature.as_ref(), units);
     });
     beside(ui, t!("season-log-humidity"), &humidity, |ui| {
-        boxes::quantity_or_none(ui, t!("season-log-humidity"), &mut record.humidity, SHORT)
+        boxes::quantity_or_none(ui, t!("season-log-humidity"), &mut record.humidity, SHORT);
     });
     readings(ui, units, record);
 }

@@ -3,7 +3,7 @@
 use egui::Ui;
 use tankard_core::quantity::number;
 use tankard_core::season::review::figures::whole;
-use tankard_core::season::review::words::{count, distinct, month, month_names};
+use tankard_core::season::review::words::{distinct, month, month_names};
 use tankard_core::season::review::{Month, Passes, remarks};
 use tankard_core::t;
 
@@ -43,7 +43,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) {
         ui,
         |ui| {
             sheet(ui, &t!("season-log-ground-treated-by-month", newest = newest), |ui| {
-                by_month(ui, shown, passes, newest)
+                by_month(ui, shown, passes, newest);
             });
         },
         |ui| sheet(ui, t!("season-log-ground-treated-since-january"), |ui| so_far(ui, shown, passes)),

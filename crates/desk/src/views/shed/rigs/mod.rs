@@ -9,6 +9,7 @@ mod ways;
 use std::sync::Arc;
 
 use egui::{Checkbox, Stroke, Ui};
+use tankard_core::begin::new_rig;
 use tankard_core::farm::{Farm, Id, Pass, Rig};
 use tankard_core::plausible::Slot;
 use tankard_core::quantity::{AsTyped, Quantity, Units};
@@ -16,6 +17,7 @@ use tankard_core::rig::calibration::Calibrated;
 use tankard_core::t;
 
 use super::{Bench, lines, named, quiet, title_box, users};
+use crate::document::Document;
 use crate::look;
 use crate::parts::{boxes, lists, offers};
 
@@ -64,7 +66,7 @@ pub(super) struct State {
 
 impl State {
     /// The page that is open, for what it remembers of itself.
-    pub(super) const fn page(&self) -> &'static str {
+    pub(super) fn page(&self) -> &'static str {
         self.part.name()
     }
 
@@ -113,22 +115,23 @@ pub(super) fn foot(bench: &mut Bench, ui: &mut Ui) {
     let chosen =
         bench.state.rig.clone().and_then(|id| bench.farm().rigs.get(&id).map(|rig| (id.clone(), named(&rig.name))));
     let uses = chosen.as_ref().map_or(0, |(id, _)| using(bench.farm(), id).len());
-    let tank = if bench.farm().units == Units::Metric { "1000 L" } else { "1000 gal" };
     let (added, done) = super::foot(bench, ui, t!("shed-add-a-rig"), chosen, uses);
-    if added && let Ok(tank) = AsTyped::parse(tank) {
-        bench.state.rigs.part = Part::Rig;
-        super::add(
-            &mut bench.desk.document,
-            bench.state,
-            |farm| &mut farm.rigs,
-            "rig",
-            Rig::new(t!("shed-new-rig"), tank),
-        );
+    if added {
+        add(&mut bench.desk.document, bench.state);
+        boxes::want(ui.ctx(), t!("shed-name-of-the-rig"));
     }
     if let Some(done) = done {
         let rename = |rig: &mut Rig| super::copied(&mut rig.name);
         super::apply(&mut bench.desk.document, bench.state, done, |farm| &mut farm.rigs, rename);
     }
+}
+
+/// Adds a rig.
+pub(super) fn add(document: &mut Document, state: &mut super::State) {
+    let tank = if document.farm().units == Units::Metric { "1000 L" } else { "1000 gal" };
+    let Ok(tank) = AsTyped::parse(tank) else { return };
+    state.rigs.part = Part::Rig;
+    super::add(document, state, |farm| &mut farm.rigs, "rig", Rig::new(new_rig(), tank));
 }
 
 /// The page of the chosen rig.

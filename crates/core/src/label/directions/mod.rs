@@ -1,0 +1,107 @@
+//! What a label's directions say, read from their text: rates, spray volume, totals and number of applications, days before harvest
+//! and between applications, re-entry, hours without rain, wind and droplets.
+//!
+//! A sentence is read only where a phrase of `assets/direction-phrases.csv` fits it and accounts for every number in it and every word that could
+//! turn what it says ("unless", "or", "with"); else it is left, with the reason. So a sentence is read rightly or not at all, and
+//! nothing that is read enters a farm from here: a person holds each against the label first.
+//!
+//! The rooms: [`sentences`] cuts the text, [`items`] finds words and figures in a sentence, [`phrases`] is the table and how a phrase
+//! fits, [`build`] makes statements of what was caught, [`crops`] for which crop they are, [`settle`] what they come to together, [`against`] what the form holds already.
+
+pub mod against;
+mod build;
+mod crops;
+mod items;
+mod phrases;
+mod sentences;
+mod settle;
+
+use std::ops::Range;
+
+use crate::farm::{Product, Statement};
+use crate::language::t;
+use crate::quantity::Units;
+use build::Caught;
+
+/// A longer text is no label; what is behind this many bytes is left.
+const MOST_TEXT: usize = 200_000;
+
+/// What a text was read as.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Reading {
+    /// Statements, in the order of the text.
+    pub found: Vec<Found>,
+    /// Sentences with figures, or on droplets, that were not understood.
+    pub left: Vec<Left>,
+}
+
+/// A statement that was read from a sentence.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Found {
+    /// What it would be in the form, without the place on the label.
+    pub statement: Statement,
+    /// The sentence, or the two that make it up.
+    pub sentences: Vec<Sentence>,
+    /// What was settled in reading it that the sentence leaves open; empty for nothing.
+    pub note: String,
+}
+
+/// A sentence, with the parts of it that were read.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Sentence {
+    /// The sentence.
+    pub text: String,
+    /// Bytes of it that a phrase accounts for, from left to right.
+    pub read: Vec<Range<usize>>,
+}
+
+/// A sentence that was not understood.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Left {
+    /// The sentence.
+    pub sentence: String,
+    /// Why, as a sentence.
+    pub why: String,
+}
+
+/// Reads the directions of a product.
+///
+/// # Units
+/// As the text has them: each value is the number and the unit that stand there. A bare gallon, quart, pint or fluid ounce is not read
+/// on a farm with imperial units, nor a bare ounce of a liquid, since either may mean two things.
+///
+/// # Valid range
+/// English. A text of more than 200,000 bytes is read up to there, and that is said.
+///
+/// # Examples
+/// ```
+/// use tankard_core::farm::{Formulation, Product, ProductKind, Says};
+/// use tankard_core::label::directions::read;
+/// use tankard_core::quantity::Units;
+///
+/// let product = Product::new("Invented 360 SL", ProductKind::Herbicide, Formulation::SL);
+/// let reading = read("Do not enter treated areas for 12 hours. Use it if 3 signs agree.", &product, Units::UsCustomary);
+/// assert_eq!(reading.found[0].statement.says, Says::ReEntry { hours: 12 });
+/// assert_eq!(reading.left[0].sentence, "Use it if 3 signs agree.");
+/// ```
+pub fn read(text: &str, product: &Product, units: Units) -> Reading {
+    let end = (0..=text.len().min(MOST_TEXT)).rev().find(|at| text.is_char_boundary(*at)).unwrap_or(0);
+    let (text, behind) = text.split_at_checked(end).unwrap_or((text, ""));
+    let mut reading = Reading::default();
+    let mut caught: Vec<Caught> = Vec::new();
+    for sentence in sentences::cut(text) {
+        match build::of_sentence(&sentence, product, units) {
+            Ok(of_sentence) => caught.extend(of_sentence),
+            Err(why) => reading.left.push(Left { sentence: sentence.text, why }),
+        }
+    }
+    settle::settle(caught, product, &mut reading);
+    if !behind.trim().is_empty() {
+        let sentence = format!("{}…", behind.chars().take(60).collect::<String>());
+        reading.left.push(Left { sentence, why: t!("label-the-text-is-too-long-to").to_owned() });
+    }
+    reading
+}
+
+#[cfg(test)]
+mod tests;

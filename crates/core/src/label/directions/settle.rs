@@ -1,0 +1,148 @@
+//! What the sentences of a text come to together: the same said twice is one line, two ends are one range, and what contradicts is left.
+
+use super::against::is_for;
+use super::build::{Becomes, Caught};
+use super::{Found, Left, Reading, Sentence};
+use crate::farm::{Product, Says, Statement};
+use crate::language::t;
+use crate::quantity::{AsTyped, Quantity};
+
+/// Puts together what belongs together, and leaves what contradicts.
+pub(super) fn settle(caught: Vec<Caught>, product: &Product, reading: &mut Reading) {
+    let mut apart: Vec<Caught> = Vec::new();
+    let mut all: Vec<Found> = Vec::new();
+    let mut against: Vec<Found> = Vec::new();
+    for one in caught {
+        let Becomes::Says(says) = one.becomes else {
+            apart.push(one);
+            continue;
+        };
+        let found = Found {
+            statement: Statement { crop: one.crop, ..Statement::new(says, "") },
+            sentences: vec![one.sentence],
+            note: one.note,
+        };
+        if against.iter().any(|other| same_kind(other, &found)) {
+            against.push(found);
+        } else if let Some(at) = all.iter().position(|other| same_kind(other, &found)) {
+            let one = all.remove(at);
+            match together(one, found) {
+                Ok(both) => all.insert(at, both),
+                Err(two) => against.extend(two),
+            }
+        } else {
+            all.push(found);
+        }
+    }
+    for found in &against {
+        let kind = found.statement.says.name();
+        leave(reading, &found.sentences, &t!("label-the-text-says-several-things-on", kind = kind));
+    }
+    spaced(&apart, product, &mut all, reading);
+    reading.found.extend(all);
+}
+
+/// Two of a kind as one.
+///
+/// # Errors
+/// Both, where they contradict.
+fn together(mut one: Found, other: Found) -> Result<Found, Vec<Found>> {
+    let Some(says) = joined(&one.statement.says, &other.statement.says) else { return Err(vec![one, other]) };
+    if one.statement.says != says {
+        // What the note says of one sentence is told by the other.
+        one.note.clear();
+    }
+    one.statement.says = says;
+    one.sentences.extend(other.sentences);
+    one.sentences.dedup();
+    Ok(one)
+}
+
+fn leave(reading: &mut Reading, sentences: &[Sentence], why: &str) {
+    for sentence in sentences {
+        if !reading.left.iter().any(|left| left.sentence == sentence.text) {
+            reading.left.push(Left { sentence: sentence.text.clone(), why: why.to_owned() });
+        }
+    }
+}
+
+/// Whether two say the same kind of thing for the same crop, over the same period.
+fn same_kind(one: &Found, other: &Found) -> bool {
+    let period = |says: &Says| match says {
+        Says::SeasonTotal { per, .. } | Says::ActiveSeasonTotal { per, .. } | Says::Applications { per, .. } => {
+            Some(*per)
+        }
+        _ => None,
+    };
+    let (a, b) = (&one.statement, &other.statement);
+    a.says.name() == b.says.name() && a.crop == b.crop && period(&a.says) == period(&b.says)
+}
+
+/// Two statements of a kind as one; none where they contradict.
+fn joined(one: &Says, other: &Says) -> Option<Says> {
+    match (one, other) {
+        (Says::Rate { least: a, most: b }, Says::Rate { least: c, most: d }) => {
+            Some(Says::Rate { least: end(a.as_ref(), c.as_ref()).ok()?, most: end(b.as_ref(), d.as_ref()).ok()? })
+        }
+        (Says::Carrier { least: a, most: b }, Says::Carrier { least: c, most: d }) => {
+            Some(Says::Carrier { least: end(a.as_ref(), c.as_ref()).ok()?, most: end(b.as_ref(), d.as_ref()).ok()? })
+        }
+        (Says::Wind { most, least: a, gust }, Says::Wind { most: other, least: b, .. })
+            if most.value() == other.value() =>
+        {
+            let least = end(a.as_ref(), b.as_ref()).ok()?;
+            Some(Says::Wind { most: most.clone(), least, gust: gust.clone() })
+        }
+        _ => (one == other).then(|| one.clone()),
+    }
+}
+
+/// What two say of an end.
+///
+/// # Errors
+/// Where they contradict.
+fn end<Q: Quantity + PartialEq>(
+    one: Option<&AsTyped<Q>>,
+    other: Option<&AsTyped<Q>>,
+) -> Result<Option<AsTyped<Q>>, ()> {
+    match (one, other) {
+        (Some(one), Some(other)) if one.value() != other.value() => Err(()),
+        (one, other) => Ok(one.or(other).cloned()),
+    }
+}
+
+/// Days between applications go with their number: that of the text, else that of the form.
+fn spaced(apart: &[Caught], product: &Product, all: &mut Vec<Found>, reading: &mut Reading) {
+    let days_of = |one: &Caught| if let Becomes::Apart(days) = one.becomes { days } else { 0 };
+    for one in apart {
+        let others = apart.iter().any(|other| other.crop == one.crop && days_of(other) != days_of(one));
+        if others {
+            leave(reading, std::slice::from_ref(&one.sentence), t!("label-the-text-has-several-times-between"));
+            continue;
+        }
+        let counts = |says: &Says| matches!(says, Says::Applications { .. });
+        let mut of_crop =
+            all.iter_mut().filter(|found| counts(&found.statement.says) && found.statement.crop == one.crop);
+        if let (Some(found), None) = (of_crop.next(), of_crop.next()) {
+            if let Says::Applications { days_apart, .. } = &mut found.statement.says {
+                *days_apart = days_of(one);
+            }
+            if !found.sentences.contains(&one.sentence) {
+                found.sentences.push(one.sentence.clone());
+            }
+            continue;
+        }
+        let mut typed = product.label.iter().filter(|typed| counts(&typed.says) && is_for(typed, &one.crop));
+        match (typed.next(), typed.next()) {
+            (Some(Statement { says: Says::Applications { most, per, .. }, .. }), None) => all.push(Found {
+                statement: Statement {
+                    crop: one.crop.clone(),
+                    ..Statement::new(Says::Applications { most: *most, days_apart: days_of(one), per: *per }, "")
+                },
+                sentences: vec![one.sentence.clone()],
+                note: t!("label-with-the-number-of-applications-that").to_owned(),
+            }),
+            _ => leave(reading, std::slice::from_ref(&one.sentence), t!("label-the-form-takes-the-days-between")),
+        }
+    }
+}

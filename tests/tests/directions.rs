@@ -1,0 +1,275 @@
+//! Directions of labels, read from their text: whatever stands there, nothing is read that does not stand there. No published source: it
+//! follows from what reading means.
+
+use proptest::prelude::*;
+use tankard_core::farm::{Active, Formulation, Product, ProductKind, Says};
+use tankard_core::label::directions::{Reading, read};
+use tankard_core::quantity::unit::{self, Unit, normal};
+use tankard_core::quantity::{ActiveBasis, AsTyped, Quantity, Units};
+use tankard_tests::cases;
+
+/// Pieces of directions, out of which sentences come that mean something, nearly mean something, or turn it.
+const PIECES: [&str; 104] = [
+    "Apply",
+    "apply",
+    "Use",
+    "use",
+    "Do not",
+    "do not",
+    "not",
+    "never",
+    "exceed",
+    "more than",
+    "less than",
+    "at least",
+    "a minimum of",
+    "a maximum of",
+    "Maximum",
+    "up to",
+    "16",
+    "22",
+    "1.5",
+    "1 1/2",
+    "½",
+    "1/2",
+    "0,25",
+    "1,200",
+    "2",
+    "two",
+    "12",
+    "14",
+    "35",
+    "50",
+    "to",
+    "-",
+    "–",
+    "or",
+    "and",
+    "between",
+    "fl oz",
+    "fl. oz.",
+    "oz",
+    "pt",
+    "pints",
+    "quarts",
+    "gal",
+    "gallons",
+    "lb",
+    "lb ae",
+    "l",
+    "L",
+    "ml",
+    "kg",
+    "per acre",
+    "/A",
+    "/ha",
+    "per hectare",
+    "% v/v",
+    "per 100 gallons",
+    "GPA",
+    "of water",
+    "water",
+    "of spray solution",
+    "in",
+    "days",
+    "hours",
+    "h",
+    "weeks",
+    "mph",
+    "km/h",
+    "m/s",
+    "of harvest",
+    "before harvest",
+    "PHI",
+    "REI",
+    "Pre-harvest interval",
+    "restricted-entry interval",
+    "enter",
+    "treated areas",
+    "for",
+    "within",
+    "rainfast",
+    "rainfall is expected",
+    "when wind exceeds",
+    "wind speed",
+    "applications",
+    "between applications",
+    "per year",
+    "per season",
+    "per application",
+    "in any 12-month period",
+    "coarse",
+    "medium",
+    "fine",
+    "very coarse",
+    "droplets",
+    "or coarser",
+    "corn",
+    "soybean",
+    "winter wheat",
+    "unless",
+    "if",
+    "by air",
+    "Allow",
+    "\n",
+    "\n\n",
+    ". ",
+];
+
+fn product(formulation: Formulation) -> Product {
+    let mut product = Product::new("Invented", ProductKind::Herbicide, formulation);
+    if let Ok(content) = AsTyped::parse("540 g ae/L") {
+        let name = "inventedone".to_owned();
+        product.actives.push(Active { name, group: String::new(), basis: ActiveBasis::AcidEquivalent, content });
+    }
+    product
+}
+
+/// Whether a number stands in a text: not as a part of another.
+fn has_number(text: &str, number: &str) -> bool {
+    let part = |sign: Option<char>| sign.is_some_and(|sign| sign.is_ascii_digit());
+    text.match_indices(number)
+        .any(|(at, _)| !part(text[..at].chars().next_back()) && !part(text[at + number.len()..].chars().next()))
+}
+
+fn has_count(text: &str, count: u32) -> bool {
+    let words = ["zero", "one", "two", "three", "four", "five", "six"];
+    let word = usize::try_from(count).ok().and_then(|at| words.get(at));
+    has_number(text, &count.to_string()) || word.is_some_and(|word| text.to_lowercase().contains(word))
+}
+
+/// Whether a unit stands in a text by any of its names.
+fn has_unit(text: &str, unit: &str) -> bool {
+    let text = normal(text);
+    if unit == "gpa" || unit == "mph" || unit == "% v/v" {
+        return text.contains(&normal(unit)) || (unit == "mph" && text.contains("miles/hour"));
+    }
+    let named = |table: &[Unit], name: &str| {
+        unit::find(table, name).is_some_and(|unit| unit.names.iter().any(|name| text.contains(name)))
+    };
+    let bare = |name: &str| {
+        name.trim_end_matches(" ae").trim_end_matches(" ai").trim_start_matches("100 ").trim().to_lowercase()
+    };
+    match unit.split_once('/') {
+        Some((top, bottom)) => {
+            let (top, bottom) = (bare(top), bare(bottom));
+            let speed = unit::find(unit::SPEED, &normal(unit)).is_some() && text.contains(&normal(unit));
+            speed
+                || ((named(unit::VOLUME, &top) || named(unit::MASS, &top))
+                    && (named(unit::AREA, &bottom)
+                        || named(unit::VOLUME, &bottom)
+                        || (bottom == "ac" && text.contains("/a"))))
+        }
+        None => text.contains(&normal(unit)),
+    }
+}
+
+fn stands<Q: Quantity>(text: &str, value: &AsTyped<Q>) -> Result<(), TestCaseError> {
+    let typed = value.text();
+    let end = typed.find(|sign: char| sign.is_alphabetic() || sign == '%').unwrap_or(typed.len());
+    let (number, unit) = typed.split_at(end);
+    prop_assert!(has_number(text, number.trim()), "{number} of {typed} does not stand in {text:?}");
+    prop_assert!(has_unit(text, unit.trim()), "{unit} of {typed} does not stand in {text:?}");
+    Ok(())
+}
+
+fn each_stands(text: &str, reading: &Reading) -> Result<(), TestCaseError> {
+    for found in &reading.found {
+        let own: String = found.sentences.iter().map(|sentence| format!("{} ", sentence.text)).collect();
+        match &found.statement.says {
+            Says::Rate { least, most } => {
+                for end in [least, most].into_iter().flatten() {
+                    stands(&own, end)?;
+                }
+            }
+            Says::Carrier { least, most } => {
+                for end in [least, most].into_iter().flatten() {
+                    stands(&own, end)?;
+                }
+            }
+            Says::SeasonTotal { most, .. } | Says::ActiveSeasonTotal { most, .. } => stands(&own, most)?,
+            Says::Wind { most, least, .. } => {
+                stands(&own, most)?;
+                if let Some(least) = least {
+                    stands(&own, least)?;
+                }
+            }
+            Says::Applications { most, days_apart, .. } => {
+                prop_assert!(has_count(&own, *most), "{most} in {own:?}");
+                prop_assert!(*days_apart == 0 || has_number(&own, &days_apart.to_string()), "{days_apart} in {own:?}");
+            }
+            Says::HarvestInterval { days } => prop_assert!(has_number(&own, &days.to_string()) && own.contains("day")),
+            Says::ReEntry { hours } | Says::RainFree { hours } => {
+                prop_assert!(has_number(&own, &hours.to_string()) && own.to_lowercase().contains('h'));
+            }
+            Says::Droplets { finest, coarsest } => {
+                let own = own.to_lowercase();
+                prop_assert!(own.contains(finest.name()), "{finest:?} in {own:?}");
+                prop_assert!(coarsest.is_none_or(|class| own.contains(class.name())), "{coarsest:?} in {own:?}");
+            }
+            other => prop_assert!(false, "{other:?} is not read from directions: {text:?}"),
+        }
+        // The crop stands in the text too, and what is marked as read lies in its sentence.
+        for crop in found.statement.crop.split(", ").filter(|crop| !crop.is_empty()) {
+            prop_assert!(text.to_lowercase().contains(crop), "{crop} in {text:?}");
+        }
+        for sentence in &found.sentences {
+            prop_assert!(sentence.read.iter().all(|part| sentence.text.get(part.clone()).is_some()));
+            prop_assert!(sentence.read.windows(2).all(|two| two[0].end <= two[1].start));
+        }
+        // What turns a sentence is never passed over.
+        let lower = own.to_lowercase();
+        prop_assert!(!lower.contains("unless") && !lower.contains("by air") && !lower.contains("never"), "{own:?}");
+    }
+    Ok(())
+}
+
+fn each_number_is_told(text: &str, reading: &Reading) -> Result<(), TestCaseError> {
+    // No figure vanishes: it stands in a sentence that was read or in one that is said to be left.
+    let told: String = reading
+        .left
+        .iter()
+        .map(|left| left.sentence.as_str())
+        .chain(reading.found.iter().flat_map(|found| found.sentences.iter().map(|sentence| sentence.text.as_str())))
+        .collect();
+    for sign in text.chars().filter(char::is_ascii_digit) {
+        prop_assert!(told.contains(sign), "{sign} of {text:?}");
+    }
+    Ok(())
+}
+
+proptest! {
+    #![proptest_config(cases(3000))]
+
+    #[test]
+    fn nothing_is_read_that_does_not_stand_there(
+        pieces in prop::collection::vec(prop::sample::select(&PIECES[..]), 0..30),
+        is_dry: bool,
+        units in prop::sample::select(&[Units::UsCustomary, Units::Imperial, Units::Metric][..]),
+    ) {
+        let text = pieces.join(" ");
+        let reading = read(&text, &product(if is_dry { Formulation::WG } else { Formulation::SL }), units);
+        each_stands(&text, &reading)?;
+        each_number_is_told(&text, &reading)?;
+    }
+
+    #[test]
+    fn any_text_is_borne(text in "\\PC{0,200}") {
+        let reading = read(&text, &product(Formulation::SL), Units::UsCustomary);
+        each_stands(&text, &reading)?;
+    }
+}
+
+/// Out of the pieces sentences do come that are read, else the property above would hold of nothing.
+#[test]
+fn the_pieces_make_sentences_that_are_read() {
+    for text in [
+        "Apply 16 to 22 fl oz per acre . ",
+        "REI 12 h",
+        "Maximum two applications per year",
+        "Use coarse or coarser droplets",
+        "Do not exceed 22 pt /A per season",
+    ] {
+        assert_eq!(read(text, &product(Formulation::SL), Units::UsCustomary).found.len(), 1, "{text}");
+    }
+}
