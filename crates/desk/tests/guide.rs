@@ -188,6 +188,7 @@ fn a_translated_page_has_the_parts_the_links_and_the_figures_of_the_english_one(
         };
         runs.filter_map(target).collect()
     };
+    // What is not translated yet is the English page itself.
     for ((english, text), (spanish, said)) in written(Language::English).zip(written(Language::Spanish)) {
         let name = english.name;
         assert_eq!(shape(english), shape(spanish), "{name}");
@@ -328,6 +329,9 @@ fn words_in_bold_are_those_of_the_program_in_spanish_too() {
     };
     let mut stale = Vec::new();
     for (page, other) in pages::in_language(Language::English).iter().zip(pages::in_language(Language::Spanish)) {
+        if !pages::SPANISH.iter().any(|(name, _)| *name == page.name) {
+            continue;
+        }
         let (words, said) = (bold(page), bold(other));
         assert_eq!(words.len(), said.len(), "{}", page.name);
         for (words, said) in words.into_iter().zip(said) {
