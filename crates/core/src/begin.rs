@@ -143,7 +143,7 @@ pub fn next(farm: &Farm) -> Option<Next> {
         .or_else(|| rig(farm))
         .or_else(|| water(farm))
         .or_else(|| product(farm))
-        .or_else(|| pass(farm))
+        .or_else(|| Some(pass(farm)))
 }
 
 fn place(farm: &Farm) -> Option<Next> {
@@ -226,11 +226,11 @@ fn product(farm: &Farm) -> Option<Next> {
     first_lacking(farm.products.iter(), lacks, Next::Product)
 }
 
-fn pass(farm: &Farm) -> Option<Next> {
+fn pass(farm: &Farm) -> Next {
     let lacks = |id: &String, pass: &Pass| {
         let rate = pass.mix.iter().find(|line| line.rate.text().trim().starts_with("0 "));
         let id = id.clone();
-        Some(if !pass.fields.iter().any(|field| farm.fields.contains_key(field)) {
+        if !pass.fields.iter().any(|field| farm.fields.contains_key(field)) {
             Next::PassFields(id)
         } else if !farm.waters.contains_key(&pass.water) {
             Next::PassWater(id)
@@ -244,12 +244,12 @@ fn pass(farm: &Farm) -> Option<Next> {
             Next::PassRate(id, line.product.clone())
         } else {
             Next::Card(id)
-        })
+        }
     };
     // The pass that is furthest on is the one to go on with.
-    let mut all: Vec<Next> = farm.passes.iter().filter_map(|(id, pass)| lacks(id, pass)).collect();
+    let mut all: Vec<Next> = farm.passes.iter().map(|(id, pass)| lacks(id, pass)).collect();
     all.sort_by_key(|next| std::cmp::Reverse(rank(next)));
-    Some(all.into_iter().next().unwrap_or(Next::Pass))
+    all.into_iter().next().unwrap_or(Next::Pass)
 }
 
 const fn rank(next: &Next) -> u8 {
@@ -274,22 +274,22 @@ mod tests {
         AsTyped::parse(text).unwrap()
     }
 
-    fn place(latitude: &str, longitude: &str, zone: &str) -> Option<Place> {
+    fn place(latitude: &str, longitude: &str, zone: &str) -> Place {
         let (latitude, longitude, zone) = (latitude.to_owned(), longitude.to_owned(), zone.to_owned());
-        Some(Place { latitude, longitude, zone, ..Place::default() })
+        Place { latitude, longitude, zone, ..Place::default() }
     }
 
     #[test]
     fn step_by_step_to_the_first_card() {
         let mut farm = Farm::new(new_farm());
         assert_eq!(next(&farm), Some(Next::Units));
-        farm.place = place("41.2", "", "");
+        farm.place = Some(place("41.2", "", ""));
         assert_eq!(next(&farm), Some(Next::Longitude));
-        farm.place = place("41.2", "west", "America/Chicago");
+        farm.place = Some(place("41.2", "west", "America/Chicago"));
         assert_eq!(next(&farm), Some(Next::Longitude));
-        farm.place = place("41.2", "-96.4", "Middle/Earth");
+        farm.place = Some(place("41.2", "-96.4", "Middle/Earth"));
         assert_eq!(next(&farm), Some(Next::Zone));
-        farm.place = place("41.2", "-96.4", "America/Chicago");
+        farm.place = Some(place("41.2", "-96.4", "America/Chicago"));
         assert_eq!(next(&farm), Some(Next::Field));
         farm.fields.insert("f".to_owned(), Field::new("", q("0 ac")));
         assert_eq!(next(&farm), Some(Next::FieldName("f".to_owned())));
@@ -338,7 +338,7 @@ mod tests {
     fn steps_in_another_order_are_seen() {
         let mut farm = Farm::new(new_farm());
         farm.waters.insert("w".to_owned(), Water { name: "Tap".to_owned(), ..Water::default() });
-        farm.place = place("41.2", "-96.4", "America/Chicago");
+        farm.place = Some(place("41.2", "-96.4", "America/Chicago"));
         farm.fields.insert("f".to_owned(), Field::new("North", q("40 ac")));
         farm.rigs.insert("r".to_owned(), Rig::new("Boom", q("1000 gal")));
         // Without an analysis the water is what comes next, until a pass takes it as it is.

@@ -87,12 +87,12 @@ pub(crate) fn plain_apart_by(text: &str, is_space: fn(char) -> bool) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::{ends, plain, plain_apart_by, without_groups};
+    use super::{and, plain, plain_apart_by, without_groups};
 
     #[test]
     fn the_unit_stands_once() {
-        assert_eq!(ends("10.2 mph", "and", "13.4 mph"), "10.2 and 13.4 mph");
-        assert_eq!(ends("20 in", "and", "4.2 ft"), "20 in and 4.2 ft");
+        assert_eq!(and("10.2 mph", "13.4 mph"), "10.2 and 13.4 mph");
+        assert_eq!(and("20 in", "4.2 ft"), "20 in and 4.2 ft");
     }
 
     #[test]

@@ -54,7 +54,7 @@ impl WindShift {
                 ceil = format_args!("{:.0}", arc.to().to_degrees().ceil())
             ),
         };
-        let from = all_of(&self.from().arcs().iter().map(arc).collect::<Vec<_>>());
+        let from = all_of(self.from().arcs().iter().map(arc).collect::<Vec<_>>());
         if from.is_empty() {
             return None;
         }

@@ -214,7 +214,7 @@ impl Offer {
             Slot::Longitude if !is_one => t!("plausible-longitude", text = set.text),
             _ => set.text.clone(),
         };
-        all_of(&self.sets.iter().map(text).collect::<Vec<_>>())
+        all_of(self.sets.iter().map(text).collect::<Vec<_>>())
     }
 
     /// Whether it is for a box.

@@ -155,7 +155,7 @@ pub fn sheet(farm: &Farm, test: &JarTest) -> Option<JarSheet> {
             _ => None,
         })
         .iter()
-        .map(|said| said.aloud())
+        .map(crate::language::Say::aloud)
         .collect(),
         cautions: cautions().map(str::to_owned).to_vec(),
         open: test
