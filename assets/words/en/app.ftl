@@ -265,6 +265,15 @@ app-up = Up
 app-down = Down
 app-page-up = Page Up
 app-page-down = Page Down
+app-key-backspace = Backspace
+app-key-delete = Delete
+app-key-end = End
+app-key-equals = Equals
+app-key-home = Home
+app-key-minus = Minus
+app-key-period = Period
+app-key-plus = Plus
+app-key-space = Space
 app-or = { $all } or { $last }
 
 ## desk/app/first_steps.rs

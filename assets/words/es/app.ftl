@@ -239,7 +239,7 @@ app-hours = Horas
 app-load-cards = Tarjetas de carga
 app-jar-test = Prueba del frasco
 app-trials = Ensayos
-app-review = Reseña
+app-review = Repaso
 app-products = Productos
 app-waters = Aguas
 app-rigs = Pulverizadores
@@ -259,6 +259,15 @@ app-up = Arriba
 app-down = Abajo
 app-page-up = Re Pág
 app-page-down = Av Pág
+app-key-backspace = Retroceso
+app-key-delete = Supr
+app-key-end = Fin
+app-key-equals = Igual
+app-key-home = Inicio
+app-key-minus = Menos
+app-key-period = Punto
+app-key-plus = Más
+app-key-space = Espacio
 app-or = { $all } o { $last }
 
 ## desk/app/first_steps.rs

@@ -1,6 +1,6 @@
 ## desk/find/panel.rs
 
-find-a-field-pass-product-day-command = un lote, una aplicación, un producto, un día, un mando o lo que explica la guía…
+find-a-field-pass-product-day-command = un lote, una aplicación, un producto, un día, un comando o lo que explica la guía…
 find-find-anything = Buscar cualquier cosa
 find-type-some-letters-down-and-up = Escriba algunas letras; Abajo y Arriba eligen, Enter va ahí, Escape sale.
 find-so-far = { " " }hasta ahora

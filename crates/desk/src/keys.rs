@@ -196,6 +196,15 @@ pub fn words(modifiers: Modifiers, key: Key) -> String {
         Key::ArrowDown => t!("app-down"),
         Key::PageUp => t!("app-page-up"),
         Key::PageDown => t!("app-page-down"),
+        Key::Backspace => t!("app-key-backspace"),
+        Key::Delete => t!("app-key-delete"),
+        Key::End => t!("app-key-end"),
+        Key::Equals => t!("app-key-equals"),
+        Key::Home => t!("app-key-home"),
+        Key::Minus => t!("app-key-minus"),
+        Key::Period => t!("app-key-period"),
+        Key::Plus => t!("app-key-plus"),
+        Key::Space => t!("app-key-space"),
         key => key.name(),
     });
     words

@@ -15,7 +15,7 @@ use egui::accesskit::Role;
 use egui::{Key, Modifiers};
 use egui_kittest::kittest::{NodeT, Queryable};
 use tankard::guide::markdown::{Block, Face, Run};
-use tankard::guide::{pages, places, search};
+use tankard::guide::{keyboard, pages, places, search};
 use tankard::{demo, report};
 use tankard_core::finding::Finding;
 use tankard_core::language::{Language, speak, speaking};
@@ -109,6 +109,16 @@ fn pages_are_short_and_have_one_title() {
     }
 }
 
+/// What is said of keys is asked of the desk, and the file holds the same for who reads it without the program.
+#[test]
+fn the_page_on_keys_is_made_anew_in_each_language() {
+    for language in Language::ALL {
+        let page = pages::PAGES.iter().find(|page| page.name == keyboard::NAME).unwrap();
+        let made = speaking(language, keyboard::page);
+        assert!(page.text_in(language) == made, "keyboard.md is to hold:\n{made}");
+    }
+}
+
 /// Every link leads to a page and a heading of it, or to a file that is there; so does every picture.
 #[test]
 fn links_and_pictures_lead_somewhere() {
@@ -178,6 +188,7 @@ fn a_translated_page_has_the_parts_the_links_and_the_figures_of_the_english_one(
         };
         runs.filter_map(target).collect()
     };
+    // What is not translated yet is the English page itself.
     for ((english, text), (spanish, said)) in written(Language::English).zip(written(Language::Spanish)) {
         let name = english.name;
         assert_eq!(shape(english), shape(spanish), "{name}");
@@ -318,6 +329,9 @@ fn words_in_bold_are_those_of_the_program_in_spanish_too() {
     };
     let mut stale = Vec::new();
     for (page, other) in pages::in_language(Language::English).iter().zip(pages::in_language(Language::Spanish)) {
+        if !pages::SPANISH.iter().any(|(name, _)| *name == page.name) {
+            continue;
+        }
         let (words, said) = (bold(page), bold(other));
         assert_eq!(words.len(), said.len(), "{}", page.name);
         for (words, said) in words.into_iter().zip(said) {

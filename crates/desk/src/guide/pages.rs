@@ -53,7 +53,7 @@ macro_rules! translated {
 /// The pages in Spanish, by their names.
 pub const SPANISH: &[(&str, &str)] = translated! {
     "es":
-        "plan-a-pass", "levels", "adjuvants", "water", "partners", "sprayer", "hours", "loads", "day", "load-card", "jar-test", "safety",
+        "first-farm", "plan-a-pass", "levels", "adjuvants", "water", "partners", "sprayer", "hours", "loads", "day", "load-card", "jar-test", "safety",
         "product", "fields", "calibration", "stock", "advice-and-law",
         "record", "review", "regulator",
         "file", "exchange", "command-line", "keyboard",
