@@ -349,3 +349,11 @@ app-the-label-and-local-law-always = The label and local law always govern. Tank
 app-what-comes-next = What comes next
 app-first-steps-of-a-new-farm = First steps of a new farm
 app-look-around-in-the-demo-farm = Look around in the demo farm
+
+## desk/app/about.rs
+
+app-about-tankard = About Tankard
+app-tankard-version = Tankard { $version }
+app-licence-of-tankard = Licence of Tankard
+app-what-it-is-built-from = What it is built from
+app-licences-of-these = Licences of these

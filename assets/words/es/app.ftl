@@ -343,3 +343,11 @@ app-the-label-and-local-law-always = La etiqueta y la ley local siempre mandan. 
 
 app-what-comes-next = Qué sigue
 app-first-steps-of-a-new-farm = Primeros pasos de una finca nueva
+
+## desk/app/about.rs
+
+app-about-tankard = Acerca de Tankard
+app-tankard-version = Tankard { $version }
+app-licence-of-tankard = Licencia de Tankard
+app-what-it-is-built-from = De qué está hecho
+app-licences-of-these = Licencias de estos

@@ -1,5 +1,6 @@
 //! The desk: what runs across all views (opening, saving, undo, closing), with its bar, its foot and its window.
 
+mod about;
 mod backups;
 mod bar;
 mod days;
@@ -133,6 +134,8 @@ pub struct Desk {
     watching: Watching,
     watch_every: Duration,
     backups: Option<backups::State>,
+    /// What is read of the program itself.
+    about: Option<about::Part>,
     /// Which farm this is since the desk was opened.
     farm_number: u64,
     work: Work,
@@ -191,6 +194,7 @@ impl Desk {
             watching: Watching::default(),
             watch_every: lock::REFRESH,
             backups: None,
+            about: None,
             farm_number: 0,
             work: Work::default(),
             day_asked: None,
@@ -395,6 +399,7 @@ impl Desk {
         // What shows something else shows it in the place of the backups.
         if !command.stays() {
             self.backups = None;
+            self.about = None;
         }
         // Whoever opens something or goes to a view has begun.
         self.is_choosing &= command.stays() || matches!(command, Command::Open);
@@ -427,6 +432,7 @@ impl Desk {
                 self.ask_file(Purpose::SaveFarm, path, ctx);
             }
             Command::Backups => self.open_backups(),
+            Command::About => self.about = Some(about::Part::default()),
             Command::FarmPage => {
                 self.view = View::Shed;
                 self.shed.choose_farm();
@@ -591,6 +597,12 @@ impl Desk {
         if self.is_choosing {
             self.show_start(ui);
             bar::ring(ui.ctx());
+            self.after(ui.ctx());
+            return;
+        }
+        if self.about.is_some() {
+            self.show_about(ui);
+            self.over_all(ui.ctx());
             self.after(ui.ctx());
             return;
         }

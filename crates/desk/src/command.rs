@@ -132,6 +132,8 @@ pub enum Command {
     SaveAs,
     /// Show the page of the farm itself.
     FarmPage,
+    /// Show what the program is, and what it is built from.
+    About,
     /// Show the backups of the farm.
     Backups,
     /// Choose a file of boundaries and look at it.
@@ -184,7 +186,7 @@ pub enum Command {
 
 impl Command {
     /// Those that stand alone: each has a key, or stands in a menu, or is found by its words.
-    pub const LISTED: [Self; 42] = [
+    pub const LISTED: [Self; 43] = [
         Self::Find,
         Self::Guide,
         Self::Keys,
@@ -226,6 +228,7 @@ impl Command {
         Self::Show(Spot::Stock),
         Self::Show(Spot::Advice),
         Self::Show(Spot::Law),
+        Self::About,
         Self::Quit,
     ];
 
@@ -262,6 +265,7 @@ impl Command {
             Self::List => t!("app-list").to_owned(),
             Self::Motion => t!("app-less-motion").to_owned(),
             Self::GuideTo(place) => place.heading().unwrap_or_else(|| place.page.clone()),
+            Self::About => t!("app-about-tankard").to_owned(),
             Self::Quit => t!("app-close").to_owned(),
         }
     }

@@ -127,8 +127,12 @@ fn the_keyboard_alone_leads_to_the_first_card() {
             farm.products.keys().next().unwrap().clone(),
         )
     };
-    harness.state_mut().document.edit(|farm| farm.passes[&pass].fields.push(field));
-    harness.run();
+    // Chosen by the keyboard, which goes back to the box from its list.
+    key(&mut harness, Key::Enter);
+    key(&mut harness, Key::ArrowDown);
+    key(&mut harness, Key::ArrowDown);
+    key(&mut harness, Key::Enter);
+    assert_eq!(harness.state().document.farm().passes[&pass].fields, [field]);
     // Water and rig are the only ones there are, so the pass has them.
     key(&mut harness, Key::F3);
     assert_eq!(focused(&harness), "Spray volume over ground");
@@ -282,7 +286,14 @@ fn empty_rows_are_nothing_until_something_is_typed_in_them() {
     key(&mut harness, Key::Enter);
     assert_eq!(focused(&harness), "wind at most");
     assert!(matches!(label(&harness)[4].says, Says::Droplets { coarsest: None, .. }));
+    // Into a sentence and out of it, too.
+    put(&mut harness, "harvest, graze days", "50");
+    key(&mut harness, Key::Enter);
+    assert_eq!(focused(&harness), "wear");
+    type_on(&mut harness, "gloves", 0);
+    key(&mut harness, Key::Enter);
+    assert_eq!(focused(&harness), "keep out hours");
     press(&mut harness, "Hide the empty rows");
     assert!(harness.query_by_label("rate at least").is_none());
-    assert_eq!(label(&harness).len(), 5);
+    assert_eq!(label(&harness).len(), 6);
 }

@@ -241,7 +241,7 @@ fn tabbed(harness: &mut Shed, first: &str, count: usize) -> Vec<String> {
 #[test]
 fn tab_goes_down_the_front_panel_before_it_goes_to_what_others_print() {
     let mut harness = one(glyphosate());
-    let names = tabbed(&mut harness, "name of the product", 17);
+    let names = tabbed(&mut harness, "name of the product", 20);
     let place = |name: &str| {
         names.iter().position(|tabbed| tabbed.starts_with(name)).unwrap_or_else(|| panic!("{name}: {names:?}"))
     };
@@ -253,12 +253,13 @@ fn tab_goes_down_the_front_panel_before_it_goes_to_what_others_print() {
         "content of glyphosate",
         "basis of glyphosate",
         "group of glyphosate",
-        "surfactant built in",
-        "density",
         "registration",
         "signal word",
         "restricted use",
+        "Paste directions",
         "+ Another statement from the label",
+        "surfactant built in",
+        "density",
         "+ Add a container",
     ];
     let places: Vec<usize> = order.iter().map(|name| place(name)).collect();

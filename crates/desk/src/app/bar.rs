@@ -149,6 +149,7 @@ impl Desk {
             }
             ui.separator();
             entry(ui, Command::CancelWork, self.can_cancel(), wanted);
+            entry(ui, Command::About, true, wanted);
             entry(ui, Command::Quit, true, wanted);
         });
         // Where room is short these two are left to their keys.

@@ -491,6 +491,7 @@ pub fn choice<T: PartialEq + Clone>(
         });
         return;
     }
+    let mut is_chosen = false;
     // In a slot of its own, since a long text would widen the box.
     let response = ui
         .allocate_ui_with_layout(slot, Layout::left_to_right(Align::Center), |ui| {
@@ -500,6 +501,7 @@ pub fn choice<T: PartialEq + Clone>(
                     for each in all {
                         // The keyboard chooses too, and then the list is done.
                         if ui.selectable_value(value, each.clone(), say(each)).clicked() {
+                            is_chosen = true;
                             ui.close();
                         }
                     }
@@ -508,6 +510,10 @@ pub fn choice<T: PartialEq + Clone>(
         })
         .inner;
     let response = response.response.accessible_name(format!("{name}: {shown}"));
+    // The keyboard goes back from the list that is gone to its box, and not to the head of the window.
+    if is_chosen && ui.input(|input| input.key_pressed(egui::Key::Enter) || input.key_pressed(egui::Key::Space)) {
+        response.request_focus();
+    }
     claim(ui, name, &response, true);
     let font = egui::TextStyle::Button.resolve(ui.style());
     let whole = ui.painter().layout_no_wrap(shown.clone(), font, egui::Color32::PLACEHOLDER).size().x;
@@ -614,9 +620,9 @@ pub fn text_or_empty(ui: &mut Ui, name: &str, value: &mut String, width: f32, hi
 pub fn sentence(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str) -> Response {
     let edit = TextEdit::multiline(value).desired_width(width).desired_rows(1).hint_text(hint.to_owned());
     let response = ui.add(edit.return_key(None)).accessible_name(name);
-    claim(ui, name, &response, true);
-    // As in a box of one line, Enter is the end of it.
-    if response.has_focus() && ui.input(|input| input.key_pressed(egui::Key::Enter)) {
+    let is_led_to = claim(ui, name, &response, true);
+    // As in a box of one line, Enter is the end of it, but not the one that led here.
+    if !is_led_to && response.has_focus() && ui.input(|input| input.key_pressed(egui::Key::Enter)) {
         response.surrender_focus();
     }
     if response.changed() && value.contains('\n') {
