@@ -288,7 +288,7 @@ shed-of-to = de { $width } hasta { $to }
 
 shed-products = Productos
 shed-waters = Aguas
-shed-rigs = Pulverizadores
+shed-rigs = Equipos
 shed-stock = Existencias
 shed-records = Registros
 shed-farm = Finca

@@ -106,6 +106,11 @@ pub const DARK: Colours = Colours {
     ],
 };
 
+/// How wide words are on one line.
+pub fn width(ui: &Ui, words: impl Into<egui::WidgetText>) -> f32 {
+    words.into().into_galley(ui, Some(egui::TextWrapMode::Extend), f32::INFINITY, egui::TextStyle::Body).size().x
+}
+
 /// The colours of the theme in use.
 pub fn colours(ui: &Ui) -> &'static Colours {
     if ui.visuals().dark_mode { &DARK } else { &LIGHT }

@@ -81,13 +81,18 @@ fn heading(desk: &mut Desk, ui: &mut Ui, id: &str) {
                 .accessible_name(t!("tank-loads-lean-to-each", each = each.name()));
         }
     };
-    if ui.available_width() < 480.0 {
+    // How long the words are depends on the language.
+    let style = ui.spacing();
+    let beside = 2.0 * style.button_padding.x + style.item_spacing.x;
+    let wide: f32 = Lean::ALL.into_iter().map(|each| look::width(ui, each.name()) + beside).sum();
+    let wide = wide + look::width(ui, look::soft(ui, t!("tank-loads-lean-to")));
+    if ui.available_width() < look::width(ui, question.clone()) + wide + 2.0 * beside {
         ui.label(question);
         ui.horizontal_wrapped(|ui| leans(ui, &mut pass.lean));
     } else {
         ui.horizontal(|ui| {
             ui.label(question);
-            let room = (ui.available_width() - 282.0).max(0.0);
+            let room = (ui.available_width() - wide - beside).max(0.0);
             ui.add_space(room);
             leans(ui, &mut pass.lean);
         });
@@ -119,7 +124,7 @@ fn row(desk: &Desk, ui: &mut Ui, choice: &Choice) -> Option<Act> {
     let colours = look::colours(ui);
     let mut act = None;
     let top = ui.cursor().top();
-    let acts = 58.0;
+    let acts = look::width(ui, t!("tank-loads-compare")).max(54.0) + 4.0;
     let gap = ui.spacing().item_spacing.x;
     // Where room is short the reasons stand under the set.
     let is_narrow = ui.available_width() < NUMBER + SET + acts + REASONS + 3.0 * gap + 8.0;
