@@ -59,7 +59,6 @@ parts-remove = Remove
 
 parts-take = Take { $offer }
 parts-probably-meant = Probably meant: { $why }
-parts-f2-takes = F2 takes { $first }
 
 ## desk/parts/setting_plot.rs
 

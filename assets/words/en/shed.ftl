@@ -468,7 +468,6 @@ shed-no-rig-yet-walk-round-the = No rig yet. Walk round the sprayer and add it: 
 shed-tank-boom = tank { $tank } · boom { $boom }
 shed-tank-tank = tank { $tank }
 shed-add-a-rig = + Add a rig
-shed-new-rig = New rig
 shed-here-stands-what-a-load-must = Here stands what a load must fit into, and how fast it is sprayed.
 shed-name-of-the-rig = name of the rig
 
@@ -637,7 +636,6 @@ shed-count-fields = { $fields ->
 ## desk/views/shed/start.rs
 
 shed-from-a-label = + From a label
-shed-new-product = New product
 shed-from-an-active = + From an active…
 shed-active-formulation-content = Active, formulation, content
 shed-start-from-an-active = start from an active
@@ -896,7 +894,6 @@ shed-no-water-yet-take-a-laboratory = No water yet. Take a laboratory report and
 shed-no-analysis = no analysis
 shed-hard = { $hardness } hard
 shed-add-a-water = + Add a water
-shed-new-water = New water
 shed-here-stands-what-a-laboratory-found = Here stands what a laboratory found in the water that fills the tank.
 shed-no-planned-pass-takes-it = No planned pass takes it.
 shed-name-of-the-water = name of the water

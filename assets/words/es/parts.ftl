@@ -59,7 +59,6 @@ parts-remove = Quitar
 
 parts-take = Tomar { $offer }
 parts-probably-meant = Probablemente se quiso decir: { $why }
-parts-f2-takes = F2 toma { $first }
 
 ## desk/parts/setting_plot.rs
 

@@ -474,7 +474,6 @@ shed-no-rig-yet-walk-round-the = Todavía no hay pulverizador. Dé la vuelta al 
 shed-tank-boom = tanque { $tank } · barra { $boom }
 shed-tank-tank = tanque { $tank }
 shed-add-a-rig = + Agregar un pulverizador
-shed-new-rig = Pulverizador nuevo
 shed-here-stands-what-a-load-must = Aquí está en qué debe caber una carga, y qué tan rápido se aplica.
 shed-name-of-the-rig = nombre del pulverizador
 
@@ -643,7 +642,6 @@ shed-count-fields = { $fields ->
 ## desk/views/shed/start.rs
 
 shed-from-a-label = + De una etiqueta
-shed-new-product = Producto nuevo
 shed-from-an-active = + De un ingrediente activo…
 shed-active-formulation-content = Ingrediente activo, formulación, contenido
 shed-start-from-an-active = empezar por un ingrediente activo
@@ -902,7 +900,6 @@ shed-no-water-yet-take-a-laboratory = Todavía no hay agua. Tome un informe de l
 shed-no-analysis = sin análisis
 shed-hard = dureza { $hardness }
 shed-add-a-water = + Agregar un agua
-shed-new-water = Agua nueva
 shed-here-stands-what-a-laboratory-found = Aquí está lo que un laboratorio encontró en el agua que llena el tanque.
 shed-no-planned-pass-takes-it = Ninguna aplicación planeada la toma.
 shed-name-of-the-water = nombre del agua

@@ -34,7 +34,7 @@ fn folded<T: AsRef<str>>(words: impl IntoIterator<Item = T>, joined: fn(&str, &s
 /// assert_eq!(tankard_core::words::to("3 mph", "10 mph"), "3 to 10 mph");
 /// ```
 pub fn to(least: &str, most: &str) -> String {
-    t!("season-least-to-most", least = one_unit(least, most), most = most)
+    t!("core-to", first = one_unit(least, most), last = most)
 }
 
 /// The same of a span "between" both.
@@ -43,7 +43,7 @@ pub fn to(least: &str, most: &str) -> String {
 /// assert_eq!(tankard_core::words::and("3 mph", "10 mph"), "3 and 10 mph");
 /// ```
 pub fn and(least: &str, most: &str) -> String {
-    t!("season-least-and-most", least = one_unit(least, most), most = most)
+    t!("core-and", first = one_unit(least, most), last = most)
 }
 
 /// The first of two quantities in words, without its unit where the second has the same.

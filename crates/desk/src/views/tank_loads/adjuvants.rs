@@ -227,9 +227,8 @@ fn shortly(choice: &Choice) -> String {
         Some((_, why)) => {
             // A word on cost says against which set.
             let than = if choice.rank > 1 { choice.rank - 1 } else { 1 };
-            let dearer = t!("mix-behind-dearer-by", title = "", per_ground = "");
-            let dearer = dearer.split_once(": ").map_or("", |(_, words)| words.trim_end());
-            capital(&if !dearer.is_empty() && why.starts_with(dearer) {
+            let dearer = t!("mix-dearer-by", per_ground = "");
+            capital(&if why.starts_with(dearer.trim_end()) {
                 t!("tank-loads-than-set", why = why, than = than)
             } else {
                 why.to_owned()
