@@ -274,6 +274,11 @@ impl Document {
         }
     }
 
+    /// Which state it is, whatever language it is spoken of in.
+    pub fn state(&self) -> Saved {
+        Saved { revision: self.revision, cards: self.farm.cards.len() }
+    }
+
     /// The present state, to be saved on another thread while edits go on.
     pub fn snapshot(&self) -> Snapshot {
         Snapshot { revision: self.revision, farm: self.farm.clone() }

@@ -276,7 +276,11 @@ fn keys_stand_in_the_tables_alone() {
             let text = std::fs::read_to_string(&entry).unwrap();
             for rest in text.split("Key::").skip(1) {
                 let name: String = rest.chars().take_while(char::is_ascii_alphanumeric).collect();
-                assert!(["Enter", "Escape", "Space", "Tab"].contains(&name.as_str()), "{} asks for {name}", entry.display());
+                assert!(
+                    ["Enter", "Escape", "Space", "Tab"].contains(&name.as_str()),
+                    "{} asks for {name}",
+                    entry.display()
+                );
             }
         }
     }

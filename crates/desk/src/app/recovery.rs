@@ -269,7 +269,7 @@ impl Desk {
 
     /// Which state of the document this is. Issuing cards is no revision, but must be kept too.
     pub(super) fn state(&self) -> Saved {
-        Saved { revision: self.document.revision(), cards: self.document.farm().cards.len() }
+        self.document.state()
     }
 
     /// Offers work of earlier runs, the latest first.
