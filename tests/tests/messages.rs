@@ -132,7 +132,9 @@ fn no_message_is_missing_or_left_over() {
     sources(&root().join("crates"), &mut text);
     sources(&root().join("assets"), &mut text);
     let (messages, named) = (messages(Language::English), named(&text));
-    let unused: Vec<&String> = messages.keys().filter(|id| !named.contains(id.as_str())).collect();
+    // Sentences of rule tables are found by their words, which a test of the core holds.
+    let unused: Vec<&String> =
+        messages.keys().filter(|id| !named.contains(id.as_str()) && !id.starts_with("row-")).collect();
     assert!(unused.is_empty(), "no one says {unused:?}");
     let missing: Vec<&&str> =
         named.iter().filter(|id| id.starts_with("card-") && !messages.contains_key(**id)).collect();
@@ -173,6 +175,8 @@ fn the_spanish_card_says_all_that_the_english_one_does() {
         let kept = |at: &usize| signs[*at] != ',' || *at == 0 || !digit(at - 1) || !digit(at + 1);
         let text: String = (0..signs.len()).filter(kept).map(|at| signs[at]).collect();
         let words = text.split(|letter: char| !(letter.is_ascii_digit() || letter == '.' || letter == ':'));
+        // "4.ª" is "4th".
+        let words = words.map(|word| word.trim_end_matches('.'));
         words.filter(|word| word.chars().any(|letter| letter.is_ascii_digit())).map(str::to_owned).collect()
     };
     for (english, spanish) in english.iter().zip(&spanish) {

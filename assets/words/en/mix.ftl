@@ -161,11 +161,6 @@ mix-as-good-as = As good as { $title }
 
 ## core/mix/guidance.rs
 
-mix-active = active { $name }
-mix-group = group { $group }
-mix-family = family { $family }
-mix-class = class { $key }
-mix-group-active = group { $active }
 mix-no-such-class = no such class
 mix-what-is-it-about = what is it about?
 mix-published-or-practice = published or practice?

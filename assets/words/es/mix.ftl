@@ -161,11 +161,6 @@ mix-as-good-as = Tan bueno como { $title }
 
 ## core/mix/guidance.rs
 
-mix-active = ingrediente activo { $name }
-mix-group = grupo { $group }
-mix-family = familia { $family }
-mix-class = clase { $key }
-mix-group-active = grupo { $active }
 mix-no-such-class = no hay tal clase
 mix-what-is-it-about = ¿de qué trata?
 mix-published-or-practice = ¿publicado o práctica?

@@ -68,10 +68,10 @@ impl About {
     /// Under which text the table is looked up.
     fn key(&self) -> String {
         match self {
-            Self::Active { name, .. } => t!("mix-active", name = actives::key(name)),
-            Self::Group(group) => t!("mix-group", group = group),
-            Self::Family(family) => t!("mix-family", family = family.to_lowercase()),
-            Self::Class(class) => t!("mix-class", key = class.key()),
+            Self::Active { name, .. } => format!("active {}", actives::key(name)),
+            Self::Group(group) => format!("group {group}"),
+            Self::Family(family) => format!("family {}", family.to_lowercase()),
+            Self::Class(class) => format!("class {}", class.key()),
         }
     }
 
@@ -138,14 +138,14 @@ pub fn on(product: &Product) -> impl Iterator<Item = (&'static Guidance, u32)> +
     let under = |key: &str| BY_KEY.get(key).map_or(&[][..], Vec::as_slice);
     let mut found: BTreeMap<usize, u32> = BTreeMap::new();
     if let Some(class) = product.adjuvant_class() {
-        found.extend(under(&t!("mix-class", key = class.key())).iter().map(|at| (*at, 1)));
+        found.extend(under(&format!("class {}", class.key())).iter().map(|at| (*at, 1)));
     }
     for active in product.actives.iter().filter(|_| product.kind.is_pesticide()) {
         let family = actives::facts(&active.name).map_or(String::new(), |facts| facts.family.to_lowercase());
         let keys = [
-            t!("mix-active", name = actives::key(&active.name)),
-            t!("mix-group-active", active = actives::group(active)),
-            t!("mix-family", family = family),
+            format!("active {}", actives::key(&active.name)),
+            format!("group {}", actives::group(active)),
+            format!("family {family}"),
         ];
         for at in keys.iter().flat_map(|key| under(key)) {
             let particular = table().get(*at).and_then(|guidance| guidance.about.particular(active, product));
