@@ -141,7 +141,7 @@ loads-the-last-load-has-no-room = En la última carga no cabe más
 
 ## core/loads/sizing/mod.rs
 
-loads-by-your-aims = según sus metas
+loads-by-your-aims = por sus metas
 loads-first = { $aim } primero
 loads-full-tanks-then-a-rest = tanques llenos y luego un resto
 loads-even-loads = cargas iguales
