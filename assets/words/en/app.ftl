@@ -236,19 +236,6 @@ app-list-in-place-of-the-page = List in place of the page
 
 ## desk/command.rs
 
-app-map = Map
-app-sprayer = Sprayer
-app-hours = Hours
-app-load-cards = Load cards
-app-jar-test = Jar test
-app-trials = Trials
-app-review = Review
-app-products = Products
-app-waters = Waters
-app-rigs = Rigs
-app-stock = Stock
-app-advice = Advice
-app-law = Law
 app-find-anything = Find anything…
 app-keys = Keys
 app-list = List

@@ -233,19 +233,6 @@ app-path-of-the-file = Ruta del archivo
 ## desk, menú y mandos
 
 app-list-in-place-of-the-page = Lista en lugar de la página
-app-map = Mapa
-app-sprayer = Pulverizador
-app-hours = Horas
-app-load-cards = Tarjetas de carga
-app-jar-test = Prueba del frasco
-app-trials = Ensayos
-app-review = Repaso
-app-products = Productos
-app-waters = Aguas
-app-rigs = Equipos
-app-stock = Existencias
-app-advice = Consejos
-app-law = Ley
 app-find-anything = Buscar cualquier cosa…
 app-keys = Teclas
 app-list = Lista

@@ -85,22 +85,22 @@ impl Spot {
         Self::Law,
     ];
 
-    /// Its name.
+    /// Its name, as it stands over the page itself.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Map => t!("app-map"),
-            Self::Sprayer => t!("app-sprayer"),
-            Self::Hours => t!("app-hours"),
-            Self::Cards => t!("app-load-cards"),
-            Self::Jar => t!("app-jar-test"),
-            Self::Trials => t!("app-trials"),
-            Self::Review => t!("app-review"),
-            Self::Products => t!("app-products"),
-            Self::Waters => t!("app-waters"),
-            Self::Rigs => t!("app-rigs"),
-            Self::Stock => t!("app-stock"),
-            Self::Advice => t!("app-advice"),
-            Self::Law => t!("app-law"),
+            Self::Map => t!("fields-map"),
+            Self::Sprayer => t!("tank-loads-sprayer"),
+            Self::Hours => t!("tank-loads-hours-1d4"),
+            Self::Cards => t!("tank-loads-load-cards"),
+            Self::Jar => t!("tank-loads-jar-test"),
+            Self::Trials => t!("season-log-trials"),
+            Self::Review => t!("season-log-review"),
+            Self::Products => t!("shed-products"),
+            Self::Waters => t!("shed-waters"),
+            Self::Rigs => t!("shed-rigs"),
+            Self::Stock => t!("shed-stock"),
+            Self::Advice => t!("shed-advice"),
+            Self::Law => t!("shed-law"),
         }
     }
 

@@ -20,7 +20,17 @@ pub fn folded(text: &str) -> String {
     folded
 }
 
-/// The same behind what is there already.
+/// A letter as it is compared; one that becomes several is compared by the first of them.
+pub fn bare(letter: char) -> char {
+    if letter.is_ascii() {
+        return letter.to_ascii_lowercase();
+    }
+    let mut folded = String::new();
+    fold_into(&mut folded, letter.encode_utf8(&mut [0; 4]));
+    folded.chars().next().unwrap_or(letter)
+}
+
+/// A whole text, behind what is there already.
 pub(super) fn fold_into(folded: &mut String, text: &str) {
     if text.is_ascii() {
         folded.extend(text.chars().map(|letter| letter.to_ascii_lowercase()));

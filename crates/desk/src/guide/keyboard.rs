@@ -10,22 +10,22 @@ pub const NAME: &str = "keyboard";
 
 /// The page as Markdown, which its file holds as well, for who reads it without the program.
 pub fn page() -> String {
-    let mut page = format!(
+    let commands = Command::LISTED.iter().filter(|command| !command.keys().is_empty());
+    let commands = commands.map(|command| format!("- {}: **{}**\n", keys::any_of(command.keys()), command.text()));
+    let places = keys::PLACES.iter().flat_map(|(place, locals)| {
+        let rows = locals.iter().map(|local| format!("- {}: {}\n", keys::any_of(local.keys), (local.does)()));
+        std::iter::once(format!("\n## {}\n\n", place())).chain(rows)
+    });
+    let head = format!(
         "# {}\n\n{}\n\n## {}\n\n",
         t!("guide-keyboard"),
         t!("guide-everything-is-reached-with-tab"),
         t!("guide-everywhere")
     );
-    for command in Command::LISTED.iter().filter(|command| !command.keys().is_empty()) {
-        page.extend([format!("- {}: **{}**\n", keys::any_of(command.keys()), command.text())]);
-    }
-    page.push_str(t!("guide-find-anything-looks-for-parts-of"));
-    for (place, locals) in keys::PLACES {
-        page.extend([format!("\n## {}\n\n", place())]);
-        for local in locals {
-            page.extend([format!("- {}: {}\n", keys::any_of(local.keys), (local.does)())]);
-        }
-    }
-    page.push_str(t!("guide-every-point-on-the-map-can"));
-    page
+    std::iter::once(head)
+        .chain(commands)
+        .chain([t!("guide-find-anything-looks-for-parts-of").to_owned()])
+        .chain(places)
+        .chain([t!("guide-every-point-on-the-map-can").to_owned()])
+        .collect()
 }

@@ -1,9 +1,8 @@
 //! Finding words in the guide.
 
-use unicode_normalization::UnicodeNormalization;
-
 use super::markdown::{Block, plain};
 use super::pages::Read;
+use crate::find::fold::bare;
 
 /// A part of a page, from one heading to the next, that holds all words.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -60,15 +59,6 @@ fn begins(text: &str, term: &str) -> Option<usize> {
         }
     }
     Some(letters.next().map_or(text.len(), |(at, _)| at))
-}
-
-/// A letter in lower case and without its accent. One that becomes several is compared by the first of them.
-fn bare(letter: char) -> char {
-    if letter.is_ascii() {
-        return letter.to_ascii_lowercase();
-    }
-    let bare = std::iter::once(letter).nfd().next().unwrap_or(letter);
-    bare.to_lowercase().next().unwrap_or(bare)
 }
 
 fn has(text: &str, term: &str) -> bool {
