@@ -95,14 +95,16 @@ struct Locked {
     version: String,
     source: Option<String>,
     checksum: Option<String>,
+    #[serde(default)]
+    dependencies: Vec<String>,
 }
 
 fn root() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("..")
 }
 
-fn lock() -> Vec<Locked> {
-    let text = fs::read_to_string(root().join("Cargo.lock")).unwrap();
+fn lock(file: &str) -> Vec<Locked> {
+    let text = fs::read_to_string(root().join(file)).unwrap();
     toml::from_str::<Lock>(&text).unwrap().package
 }
 
@@ -136,7 +138,7 @@ fn allowed(licence: &str) -> bool {
 
 #[test]
 fn all_packages_come_from_the_registry_and_are_held_by_their_sums() {
-    for package in lock() {
+    for package in lock("Cargo.lock") {
         if package.name.starts_with("tankard") {
             assert_eq!(package.source, None, "{}", package.name);
             continue;
@@ -149,8 +151,10 @@ fn all_packages_come_from_the_registry_and_are_held_by_their_sums() {
 
 #[test]
 fn the_list_is_that_of_the_lock() {
-    let locked: BTreeSet<_> =
-        lock().into_iter().filter_map(|package| Some((package.name, package.version, package.checksum?))).collect();
+    let locked: BTreeSet<_> = lock("Cargo.lock")
+        .into_iter()
+        .filter_map(|package| Some((package.name, package.version, package.checksum?)))
+        .collect();
     let listed: BTreeSet<_> = list().into_iter().map(|row| (row.package, row.version, row.checksum)).collect();
     let again = "make the list anew by the command at the head of this test";
     assert!(locked == listed, "{again}: {:?}", locked.symmetric_difference(&listed).collect::<Vec<_>>());
@@ -296,7 +300,7 @@ fn make_the_list() {
         metadata.packages.iter().map(|package| ((package.name.clone(), package.version.clone()), package)).collect();
     let before: BTreeMap<_, _> = list().into_iter().map(|row| ((row.package, row.version), row.licence)).collect();
     let mut rows = Vec::new();
-    for locked in lock() {
+    for locked in lock("Cargo.lock") {
         let Some(checksum) = locked.checksum else { continue };
         let key = (locked.name, locked.version);
         let part = if program.contains(&key) {
@@ -394,4 +398,29 @@ fn written<'a>(found: impl Iterator<Item = (&'a Row, Vec<String>)>) -> String {
         write!(out, "{licence}\n- {}\n", joined(names)).unwrap();
     }
     out
+}
+
+/// The fuzzers are a workspace of their own with its own lock file, which `tests/fuzz/run` takes as it stands: what a crate of ours
+/// needs must be in it. `cargo update --workspace` in `tests/fuzz` mends it.
+#[test]
+fn the_fuzzers_lock_file_knows_what_our_crates_need() {
+    #[derive(Deserialize)]
+    struct Manifest {
+        package: Named,
+        dependencies: BTreeMap<String, toml::Value>,
+    }
+    #[derive(Deserialize)]
+    struct Named {
+        name: String,
+    }
+    let locked = lock("tests/fuzz/Cargo.lock");
+    for folder in ["tests/fuzz", "tests", "crates/core", "crates/file"] {
+        let text = fs::read_to_string(root().join(folder).join("Cargo.toml")).unwrap();
+        let manifest: Manifest = toml::from_str(&text).unwrap();
+        let package = locked.iter().find(|package| package.name == manifest.package.name).unwrap();
+        // A name stands with its version only where there are several.
+        let known: BTreeSet<&str> = package.dependencies.iter().filter_map(|need| need.split(' ').next()).collect();
+        let needed: BTreeSet<&str> = manifest.dependencies.keys().map(String::as_str).collect();
+        assert_eq!(known, needed, "{folder}: run `cargo update --workspace` in tests/fuzz");
+    }
 }
