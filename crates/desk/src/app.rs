@@ -14,6 +14,7 @@ mod opening;
 mod recovery;
 mod saving;
 mod start;
+mod turns;
 mod window;
 mod work;
 

@@ -205,12 +205,11 @@ impl Picker {
                     ui.add_space(look::GRID);
                     ui.horizontal(|ui| {
                         ui.label(look::strong(title));
-                        let response = boxes::text(
-                            ui,
-                            t!("app-path-of-the-file"),
-                            text,
-                            (ui.available_width() - 150.0).max(120.0),
-                        );
+                        // Enter in it is the answer, and leads nowhere else.
+                        let width = (ui.available_width() - 150.0).max(120.0);
+                        let response = ui
+                            .add(egui::TextEdit::singleline(text).desired_width(width))
+                            .accessible_name(t!("app-path-of-the-file"));
                         if !std::mem::replace(shown, true) {
                             response.request_focus();
                         }
