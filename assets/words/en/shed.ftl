@@ -34,7 +34,6 @@ shed-add-a-condition-to-the = { $of ->
     }
 shed-group = group { $group }
 shed-about-something-from-the-shed = about something from the shed
-shed-or-pick = or pick
 shed-it-speaks-of = it speaks of
 shed-adjuvant-class = adjuvant class
 shed-rate-at-least = rate at least

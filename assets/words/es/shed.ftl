@@ -34,7 +34,6 @@ shed-add-a-condition-to-the = { $of ->
     }
 shed-group = grupo { $group }
 shed-about-something-from-the-shed = sobre algo de la bodega
-shed-or-pick = o elija
 shed-it-speaks-of = habla de
 shed-adjuvant-class = clase de coadyuvante
 shed-rate-at-least = dosis al menos

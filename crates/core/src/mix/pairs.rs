@@ -6,7 +6,7 @@ use std::sync::LazyLock;
 
 use serde::Deserialize;
 
-use crate::farm::{AdjuvantClass, CarrierKind, Charge, Farm, Id, Pass, Product};
+use crate::farm::{AdjuvantClass, CarrierKind, Charge, Farm, Id, Pass, Product, crop};
 use crate::finding::{Basis, Finding, Level, Subject};
 use crate::mix::actives;
 use crate::mix::line::{PlannedLine, active_per_area};
@@ -425,9 +425,8 @@ impl Pair {
 }
 
 /// Whether a crop as typed is the one of a row: one of its words is the row's. A field without a crop may be any.
-fn is_crop(typed: &str, crop: &str) -> bool {
-    let plain = |word: &str| word.to_lowercase().trim_end_matches('s').to_owned();
-    typed.trim().is_empty() || typed.split([' ', ',', '-']).any(|word| plain(word) == plain(crop))
+fn is_crop(typed: &str, of_row: &str) -> bool {
+    typed.trim().is_empty() || crop::words(typed).contains(&crop::plain(of_row))
 }
 
 #[cfg(test)]

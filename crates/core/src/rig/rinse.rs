@@ -204,9 +204,9 @@ fn not_typed(
     for (row, fields) in clean_out::hurts(farm, pass, next) {
         let goes_to = goes_to(next, &named(&fields));
         let text = if rig.residual.is_some() {
-            t!("rig-what-stays-in-is-nothing-so", goes_to = goes_to, says = row.says, name = rig.name)
+            t!("rig-what-stays-in-is-nothing-so", goes_to = goes_to, says = row.says(), name = rig.name)
         } else {
-            t!("rig-what-stays-in-is-not-typed-so", goes_to = goes_to, says = row.says, name = rig.name)
+            t!("rig-what-stays-in-is-not-typed-so", goes_to = goes_to, says = row.says(), name = rig.name)
         };
         findings.push(Finding::check(about(), text, row.basis()).hint(t!("rig-until-then-clean-the-rig-out")));
     }
@@ -269,7 +269,7 @@ fn of_the_last(residual: Volume, ground: Option<Area>, units: Units) -> String {
     let leave = ground
         .map_or_else(String::new, |ground| t!("rig-enough-for-leave-about-that-much", ground = ground.show(units)));
     let rule = clean_out::table().iter().find(|row| row.kind == "last");
-    let rule = rule.map_or_else(String::new, |row| format!(" {}.", row.says));
+    let rule = rule.map_or_else(String::new, |row| format!(" {}.", row.says()));
     t!("rig-about-stay-when-it-runs-dry", residual = residual.show(units), leave = leave, rule = rule)
 }
 
@@ -293,7 +293,7 @@ fn sensitive(
                         "rig-is-cleaned-before-its-next-pass",
                         name = rig.name,
                         next_words = next_words,
-                        says = row.says
+                        says = row.says()
                     ),
                     row.basis(),
                 )
@@ -315,7 +315,7 @@ fn sensitive(
             None if water.is_zero() => t!("rig-the-rinsing-water-on-board-is").to_owned(),
             None => t!("rig-the-rinsing-water-on-board-does").to_owned(),
         };
-        let text = format!("{next_words}. {}; {on_board}", row.says);
+        let text = format!("{next_words}. {}; {on_board}", row.says());
         let about = Subject::Rig(pass.rig.clone());
         findings.push(if reached {
             Finding::note(about, text, row.basis()).hint(t!("rig-rinse-in-three-parts-through-the"))
@@ -355,7 +355,7 @@ fn working(
     }
     for row in clean_out::table().iter().filter(|row| row.kind == "strength") {
         let most = row.left.map_or_else(String::new, |most| strength(Share::from_fraction(most)));
-        working = working.step(format!("{} ({})", row.says, row.source), most);
+        working = working.step(format!("{} ({})", row.says(), row.source), most);
     }
     working
 }

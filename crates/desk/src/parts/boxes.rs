@@ -471,6 +471,17 @@ pub fn count_or_none(ui: &mut Ui, name: &str, value: &mut Option<u32>, width: f3
     }
 }
 
+/// What may be picked in place of typing it into the box before.
+pub fn pick(ui: &mut Ui, name: &str, value: &mut String, all: Vec<String>, width: f32) {
+    let mut picked = None;
+    let all: Vec<Option<String>> = all.into_iter().map(Some).collect();
+    let say = |text: &Option<String>| text.clone().unwrap_or_else(|| t!("parts-or-pick").to_owned());
+    choice(ui, name, &mut picked, &all, say, width);
+    if let Some(picked) = picked {
+        *value = picked;
+    }
+}
+
 /// A choice among a few.
 pub fn choice<T: PartialEq + Clone>(
     ui: &mut Ui,
