@@ -12,7 +12,7 @@ use serde::{Deserialize, Serialize};
 
 pub use crate::t;
 pub use say::{Say, say};
-pub use spoken::{as_here, row, speak, speaking, spoken};
+pub use spoken::{as_here, row, speak, speaking, spoken, yes_or_no};
 #[doc(hidden)]
 pub use spoken::{filled, plain};
 

@@ -1,7 +1,7 @@
 //! Pairs of partners that publications found to antagonise, bind, fall out or hurt the crop: the rows of
 //! `assets/pairs.csv`, judged in the tank and, where a row asks for days between, over other passes and records.
 
-use crate::language::{Language, row, speaking, t};
+use crate::language::{row, t};
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -72,7 +72,7 @@ impl Side {
             "charge" => Self::Charge(
                 Charge::ALL
                     .into_iter()
-                    .find(|charge| speaking(Language::English, || charge.name()) == which)
+                    .find(|charge| charge.word() == which)
                     .ok_or_else(|| t!("mix-no-charge-is-called", which = which))?,
             ),
             "formulation" => Self::Formulation(which.to_owned()),

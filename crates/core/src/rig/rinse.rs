@@ -43,7 +43,7 @@ pub struct RinsePlan {
 }
 
 /// One way to use the rinsing water.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct RinseWay {
     /// How many rinses.
     pub rinses: u32,
@@ -53,8 +53,8 @@ pub struct RinseWay {
     pub left: Share,
     /// Whether the water on board is enough for it.
     pub on_board: bool,
-    /// Who prints this way; "arithmetic" where the water on board is divided.
-    pub source: &'static str,
+    /// Who prints this way; arithmetic where the water on board is divided.
+    pub basis: Basis,
 }
 
 /// What runs through lines and boom before a new mix arrives at the nozzles.
@@ -252,13 +252,19 @@ fn ways(residual: Volume, water: Volume, tank: Volume) -> Vec<RinseWay> {
     if !water.is_zero() {
         ways.extend([3_u32, 2, 1].into_iter().filter_map(|rinses| {
             let each = water * (1.0 / f64::from(rinses));
-            Some(RinseWay { rinses, each, left: left(residual, each, rinses)?, on_board: true, source: "arithmetic" })
+            Some(RinseWay {
+                rinses,
+                each,
+                left: left(residual, each, rinses)?,
+                on_board: true,
+                basis: Basis::Arithmetic,
+            })
         }));
     }
     ways.extend(clean_out::table().iter().filter(|row| row.kind == "rinse").filter_map(|row| {
         let (rinses, each) = (row.rinses?, tank * (row.percent? / 100.0));
         let on_board = !(each * f64::from(rinses)).exceeds(water);
-        Some(RinseWay { rinses, each, left: left(residual, each, rinses)?, on_board, source: &row.source })
+        Some(RinseWay { rinses, each, left: left(residual, each, rinses)?, on_board, basis: row.basis() })
     }));
     ways.sort_by(|a, b| b.on_board.cmp(&a.on_board).then(a.left.cmp(&b.left)));
     ways
@@ -341,7 +347,7 @@ fn working(
     let board = if water.is_zero() { t!("rig-not-typed").to_owned() } else { water.show(units) };
     working = working.step(t!("rig-rinsing-water-on-board"), board);
     for way in ways {
-        let whose = if way.source == "arithmetic" { String::new() } else { format!(" ({})", way.source) };
+        let whose = if way.basis == Basis::Arithmetic { String::new() } else { format!(" ({})", way.basis.source()) };
         working = working.step(
             t!(
                 "rig-to-the-power",
@@ -355,7 +361,7 @@ fn working(
     }
     for row in clean_out::table().iter().filter(|row| row.kind == "strength") {
         let most = row.left.map_or_else(String::new, |most| strength(Share::from_fraction(most)));
-        working = working.step(format!("{} ({})", row.says(), row.source), most);
+        working = working.step(format!("{} ({})", row.says(), row.basis().source()), most);
     }
     working
 }

@@ -397,10 +397,11 @@ pub fn month_day_or_none(ui: &mut Ui, name: &str, value: &mut Option<MonthDay>, 
     }
 }
 
-/// A box for a time of day by the sun, written "1 h after sunrise".
+/// A box for a time of day by the sun, such as "1 h after sunrise".
 pub fn sun_time(ui: &mut Ui, name: &str, value: &mut SunTime, width: f32) {
-    let read = |text: &str| text.parse::<SunTime>().map(|time| time.to_string());
-    if let Some(text) = read_box(ui, name, &value.to_string(), width, "1 h after sunrise", read)
+    let read = |text: &str| text.parse::<SunTime>().map(SunTime::words);
+    let hint = SunTime { sunset: false, minutes: 60 }.words();
+    if let Some(text) = read_box(ui, name, &value.words(), width, &hint, read)
         && let Ok(time) = text.parse()
     {
         *value = time;
