@@ -706,3 +706,23 @@ row-element-156 = owner or occupier
 row-element-157 = registration number
 row-element-158 = area treated
 row-element-159 = weather at the application
+
+## assets/formulations.csv
+
+row-formulation-wsp = water-soluble bag
+row-formulation-sg = water-soluble granule
+row-formulation-sp = water-soluble powder
+row-formulation-wg = water-dispersible granule
+row-formulation-wp = wettable powder
+row-formulation-sc = suspension concentrate
+row-formulation-se = suspo-emulsion
+row-formulation-cs = capsule suspension
+row-formulation-zc = mixed capsules and suspension
+row-formulation-me = micro-emulsion
+row-formulation-ew = emulsion, oil in water
+row-formulation-od = oil dispersion
+row-formulation-dc = dispersible concentrate
+row-formulation-ec = emulsifiable concentrate
+row-formulation-sl = soluble concentrate
+row-formulation-ol = oil miscible liquid
+row-formulation-al = other liquid

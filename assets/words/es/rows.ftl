@@ -706,3 +706,23 @@ row-element-156 = propietario u ocupante
 row-element-157 = número de registro
 row-element-158 = superficie tratada
 row-element-159 = tiempo durante la aplicación
+
+## assets/formulations.csv
+
+row-formulation-wsp = bolsa hidrosoluble
+row-formulation-sg = gránulo soluble en agua
+row-formulation-sp = polvo soluble en agua
+row-formulation-wg = gránulo dispersable en agua
+row-formulation-wp = polvo mojable
+row-formulation-sc = suspensión concentrada
+row-formulation-se = suspoemulsión
+row-formulation-cs = suspensión de encapsulado
+row-formulation-zc = mezcla de cápsulas y suspensión
+row-formulation-me = microemulsión
+row-formulation-ew = emulsión de aceite en agua
+row-formulation-od = dispersión oleosa
+row-formulation-dc = concentrado dispersable
+row-formulation-ec = concentrado emulsionable
+row-formulation-sl = concentrado soluble
+row-formulation-ol = líquido miscible en aceite
+row-formulation-al = otro líquido

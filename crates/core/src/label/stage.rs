@@ -148,8 +148,23 @@ fn compare(crop: &str, stage: &str, other: &str) -> Option<Ordering> {
 /// compared.
 pub fn within(crop: &str, stage: &str, from: &str, to: &str) -> Option<bool> {
     let (from, to) = (from.trim(), to.trim());
-    let after_from = if from.is_empty() { Some(true) } else { compare(crop, stage, from).map(Ordering::is_ge) };
-    let before_to = if to.is_empty() { Some(true) } else { compare(crop, stage, to).map(Ordering::is_le) };
+    // A stage that takes in several codes lies within where all of them do: "heading" is from BBCH 51 on.
+    let all_codes = |end: &str, lies: fn((f64, f64), (f64, f64)) -> bool| {
+        let (stage, end) = (span(crop, stage)?, span(crop, end)?);
+        lies(stage, end).then_some(true)
+    };
+    let after_from = if from.is_empty() {
+        Some(true)
+    } else {
+        let told = compare(crop, stage, from).map(Ordering::is_ge);
+        told.or_else(|| all_codes(from, |stage, from| stage.0 >= from.0))
+    };
+    let before_to = if to.is_empty() {
+        Some(true)
+    } else {
+        let told = compare(crop, stage, to).map(Ordering::is_le);
+        told.or_else(|| all_codes(to, |stage, to| stage.1 <= to.1))
+    };
     match (after_from, before_to) {
         (Some(false), _) | (_, Some(false)) => Some(false),
         (Some(true), Some(true)) => Some(true),
@@ -302,6 +317,10 @@ mod tests {
         assert_eq!(within("Soja", "R1", "", "floracion"), Some(true));
         assert_eq!(within("sorgo", "floración", "", "BBCH 49"), Some(false));
         assert_eq!(within("algodón", "floración", "", "flowering"), Some(true));
+        assert_eq!(within("trigo de invierno", "espigamiento", "BBCH 51", "BBCH 69"), Some(true));
+        assert_eq!(within("winter wheat", "heading", "BBCH 51", "BBCH 59"), Some(true));
+        assert_eq!(within("winter wheat", "heading", "BBCH 55", "BBCH 69"), None, "51 to 59");
+        assert_eq!(within("winter wheat", "heading", "BBCH 41", "BBCH 55"), None, "51 to 59");
         assert_eq!(within("maíz", "macollamiento", "", "V8"), None, "not of this crop");
         assert_eq!(within("trigo", "encañe", "", "first node"), None, "30 to 39");
     }

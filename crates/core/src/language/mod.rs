@@ -81,6 +81,7 @@ mod tests {
             (include_str!("../../../../assets/water-thresholds.csv"), "says"),
             (include_str!("../../../../assets/weather-limits.csv"), "says"),
             (include_str!("../../../../assets/jar-signs.csv"), "sign"),
+            (include_str!("../../../../assets/formulations.csv"), "name"),
             (include_str!("../../../../assets/cleaning.csv"), "says"),
             (include_str!("../../../../assets/rotation.csv"), "source"),
             (include_str!("../../../../assets/confusions.csv"), "says"),
