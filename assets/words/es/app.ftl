@@ -324,7 +324,7 @@ app-begin-my-own-farm = Empezar mi propia finca
 app-an-empty-farm-and-a-line = Una finca vacía y una línea que dice qué sigue hasta que se imprime su primera tarjeta de carga.
 app-open-a-file = Abrir un archivo…
 app-a-farm-that-you-or-somebody = Una finca que usted u otra persona guardó.
-app-the-label-and-local-law-always = La etiqueta y la ley local siempre mandan. Tankard calcula con lo que usted escribe y no necesita red.
+app-the-label-and-local-law-always = Rigen siempre la etiqueta y la ley local. Tankard calcula con lo que usted escribe y no necesita red.
 
 ## desk/command.rs
 

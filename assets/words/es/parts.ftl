@@ -83,3 +83,4 @@ parts-working = Cálculo: { $title }
 ## desk/parts/offers.rs
 
 parts-takes = { $keys } toma { $first }
+parts-or-pick = o elija

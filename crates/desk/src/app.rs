@@ -35,7 +35,7 @@ use jiff::tz::TimeZone;
 use tankard_core::begin;
 use tankard_core::farm::Farm;
 use tankard_core::finding::Subject;
-use tankard_core::language::{Language, speak, spoken};
+use tankard_core::language::{Language, speak, spoken, yes_or_no};
 use tankard_core::t;
 use tankard_file::lock::{self, Lock, Other};
 use tankard_file::names;
@@ -616,7 +616,7 @@ impl Desk {
         CentralPanel::default().frame(egui::Frame::new().fill(look::colours(ui).ground)).show(ui, |ui| {
             offers::set(ui.ctx(), []);
             // One scroll place and one set of boxes for each view.
-            ui.push_id(self.view.name(), |ui| match self.view {
+            ui.push_id(self.view, |ui| match self.view {
                 View::Fields => views::fields::show(self, ui),
                 View::TankLoads => views::tank_loads::show(self, ui),
                 View::SeasonLog => views::season_log::show(self, ui),
@@ -679,11 +679,7 @@ impl Desk {
             // Undone to what is saved: nothing is left to offer.
             self.drop_kept();
         }
-        let title = t!(
-            "app-tankard",
-            name = self.document.farm().name,
-            which = if self.document.is_unsaved() { "yes" } else { "no" }
-        );
+        let title = t!("app-tankard", name = self.document.farm().name, which = yes_or_no(self.document.is_unsaved()));
         if title != self.shown_title {
             ctx.send_viewport_cmd(ViewportCommand::Title(title.clone()));
             self.shown_title = title;
@@ -717,7 +713,7 @@ fn is_same(one: &Path, other: &Path) -> bool {
 }
 
 /// The language of the system, English where the program has no messages in it.
-fn system_language() -> Language {
+pub(crate) fn system_language() -> Language {
     sys_locale::get_locales().find_map(|locale| Language::of_locale(&locale)).unwrap_or_default()
 }
 

@@ -421,10 +421,11 @@ pub fn month_day_or_none(ui: &mut Ui, name: &str, value: &mut Option<MonthDay>, 
     }
 }
 
-/// A box for a time of day by the sun, written "1 h after sunrise".
+/// A box for a time of day by the sun, such as "1 h after sunrise".
 pub fn sun_time(ui: &mut Ui, name: &str, value: &mut SunTime, width: f32) {
-    let read = |text: &str| text.parse::<SunTime>().map(|time| time.to_string());
-    if let Some(text) = read_box(ui, name, &value.to_string(), width, "1 h after sunrise", read)
+    let read = |text: &str| text.parse::<SunTime>().map(SunTime::words);
+    let hint = SunTime { sunset: false, minutes: 60 }.words();
+    if let Some(text) = read_box(ui, name, &value.words(), width, &hint, read)
         && let Ok(time) = text.parse()
     {
         *value = time;
@@ -492,6 +493,17 @@ pub fn count_or_none(ui: &mut Ui, name: &str, value: &mut Option<u32>, width: f3
     let current = value.map(|count| count.to_string()).unwrap_or_default();
     if let Some(text) = read_box(ui, name, &current, width, hint, read) {
         *value = text.trim().parse().ok();
+    }
+}
+
+/// What may be picked in place of typing it into the box before.
+pub fn pick(ui: &mut Ui, name: &str, value: &mut String, all: Vec<String>, width: f32) {
+    let mut picked = None;
+    let all: Vec<Option<String>> = all.into_iter().map(Some).collect();
+    let say = |text: &Option<String>| text.clone().unwrap_or_else(|| t!("parts-or-pick").to_owned());
+    choice(ui, name, &mut picked, &all, say, width);
+    if let Some(picked) = picked {
+        *value = picked;
     }
 }
 
