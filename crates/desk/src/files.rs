@@ -205,12 +205,10 @@ impl Picker {
                     ui.add_space(look::GRID);
                     ui.horizontal(|ui| {
                         ui.label(look::strong(title));
-                        let response = boxes::text(
-                            ui,
-                            t!("app-path-of-the-file"),
-                            text,
-                            (ui.available_width() - 150.0).max(120.0),
-                        );
+                        let (padding, gap) = (ui.spacing().button_padding.x, ui.spacing().item_spacing.x);
+                        let buttons = look::width(ui, verb) + look::width(ui, t!("app-cancel")) + 4.0 * padding;
+                        let width = (ui.available_width() - buttons - 2.0 * gap).max(120.0);
+                        let response = boxes::text(ui, t!("app-path-of-the-file"), text, width);
                         if !std::mem::replace(shown, true) {
                             response.request_focus();
                         }

@@ -156,6 +156,8 @@ pub const LABEL: f32 = 150.0;
 pub const BESIDE: f32 = 1250.0;
 /// Width of a window in which a list and its page stand beside one another; below it one of them has the room.
 pub const NARROW: f32 = 800.0;
+/// Room between the names of pages that stand in a row.
+pub const PAGES: f32 = 14.0;
 /// Width of an ordinary box.
 pub const BOX: f32 = 150.0;
 
@@ -367,13 +369,14 @@ fn style(colours: &Colours, mut visuals: Visuals) -> Style {
         widget.bg_stroke = line(colours.hairline);
     }
     widgets.hovered.bg_stroke = line(colours.brass);
-    widgets.active.bg_stroke = Stroke::new(1.5, colours.brass);
+    // What has the keyboard has the ring about it, and no second one inside.
     widgets.active.weak_bg_fill = colours.selected;
     widgets.open.bg_stroke = line(colours.brass);
     let mut style = Style { visuals, ..Style::default() };
     style.spacing.item_spacing = Vec2::new(GRID, 4.0);
     style.spacing.button_padding = Vec2::new(GRID, 3.0);
-    style.spacing.interact_size = Vec2::new(24.0, 22.0);
+    // As high as a box, so that what stands in a row beside one is not a point lower.
+    style.spacing.interact_size = Vec2::new(24.0, ROW);
     style.spacing.menu_margin = Margin::same(6);
     style.spacing.combo_width = 60.0;
     style.interaction.selectable_labels = false;

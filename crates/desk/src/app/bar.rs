@@ -22,7 +22,8 @@ impl Desk {
                 ui.spacing_mut().item_spacing.x = 4.0;
                 look::on_bar(ui);
                 self.list_switch(ui, &mut wanted);
-                let name = self.document.farm().name.clone();
+                // Before a farm is chosen there is none to name.
+                let name = if self.is_choosing { String::new() } else { self.document.farm().name.clone() };
                 let left = (ui.available_width() * 0.18).max(if ui.available_width() < 900.0 { 96.0 } else { 150.0 });
                 ui.allocate_ui_with_layout(Vec2::new(left, look::BAR), Layout::left_to_right(Align::Center), |ui| {
                     ui.set_min_width(left);
@@ -38,8 +39,9 @@ impl Desk {
                         ui.label(RichText::new(state).color(colours.bar_ink.gamma_multiply(0.75)));
                     }
                 });
+                let is_covered = self.backups.is_some() || self.about.is_some() || self.is_choosing;
                 for view in View::ALL {
-                    if tab(ui, view.name(), self.view == view && self.backups.is_none() && !self.is_choosing) {
+                    if tab(ui, view.name(), self.view == view && !is_covered) {
                         wanted = Some(Command::Go(view));
                     }
                 }
@@ -71,12 +73,16 @@ impl Desk {
     fn menus(&mut self, ui: &mut Ui, wanted: &mut Option<Command>) {
         let entry = |ui: &mut Ui, command: Command, enabled: bool, wanted: &mut Option<Command>| {
             let keys = command.key().map(|key| ui.ctx().format_shortcut(&key)).unwrap_or_default();
-            if ui.add_enabled(enabled, Button::new(command.text()).shortcut_text(keys).frame(false)).clicked() {
+            let button = ui.add_enabled(enabled, Button::new(command.text()).shortcut_text(keys).frame(false));
+            // The one entry that may be of no use.
+            if button.on_disabled_hover_text(t!("app-nothing-is-being-done")).clicked() {
                 *wanted = Some(command);
                 ui.close();
             }
         };
-        let guide = ui.add(Button::new(Command::Guide.text()).frame(false)).on_hover_text("F1");
+        // All of them have the same room about them; the words of the last end where the margin begins.
+        ui.add_space(-ui.spacing().button_padding.x);
+        let guide = ui.add(Button::new(Command::Guide.text())).on_hover_text("F1");
         if self.guide.is_open() {
             let line = Stroke::new(2.0, look::colours(ui).brass);
             ui.painter().hline(guide.rect.x_range(), guide.rect.bottom() + 1.0, line);
@@ -86,8 +92,12 @@ impl Desk {
         }
         ui.menu_button(t!("app-look"), |ui| {
             ui.set_min_width(220.0);
-            for command in [Command::Light, Command::Dark] {
-                entry(ui, command, true, wanted);
+            let is_dark = ui.visuals().dark_mode;
+            for (command, is_on) in [(Command::Light, !is_dark), (Command::Dark, is_dark)] {
+                if ui.radio(is_on, command.text()).clicked() {
+                    *wanted = Some(command);
+                    ui.close();
+                }
             }
             ui.separator();
             let switches = [
@@ -152,18 +162,24 @@ impl Desk {
             entry(ui, Command::About, true, wanted);
             entry(ui, Command::Quit, true, wanted);
         });
+        let steps = [
+            (Command::Redo, self.document.can_redo(), t!("app-nothing-to-redo")),
+            (Command::Undo, self.document.can_undo(), t!("app-nothing-to-undo")),
+        ];
         // Where room is short these two are left to their keys.
-        if ui.available_width() < 130.0 {
+        let room = 2.0 * ui.spacing().button_padding.x + ui.spacing().item_spacing.x;
+        if ui.available_width() < steps.iter().map(|(command, ..)| look::width(ui, command.text()) + room).sum() {
             return;
         }
-        for (command, enabled) in [(Command::Redo, self.document.can_redo()), (Command::Undo, self.document.can_undo())]
-        {
+        for (command, enabled, why_not) in steps {
             let text = RichText::new(command.text()).color(look::colours(ui).bar_ink.gamma_multiply(if enabled {
                 1.0
             } else {
                 0.5
             }));
-            if ui.add_enabled(enabled, Button::new(text).frame(false)).clicked() {
+            let keys = command.key().map(|key| ui.ctx().format_shortcut(&key)).unwrap_or_default();
+            let button = ui.add_enabled(enabled, Button::new(text));
+            if button.on_hover_text(keys).on_disabled_hover_text(why_not).clicked() {
                 *wanted = Some(command);
             }
         }
@@ -207,7 +223,12 @@ pub(super) fn ring(ctx: &Context) {
     }
     let colour = if ctx.theme() == egui::Theme::Dark { look::DARK.brass } else { look::LIGHT.brass };
     let painter = ctx.layer_painter(response.layer_id).with_clip_rect(response.interact_rect.expand(3.0));
-    painter.rect_stroke(response.rect.expand(1.0), 3, Stroke::new(1.5, colour), egui::StrokeKind::Outside);
+    if ctx.text_edit_focused() {
+        // A box has an edge of its own: the ring lies over it, so that there are not two.
+        painter.rect_stroke(response.rect, 4, Stroke::new(2.0, colour), egui::StrokeKind::Middle);
+    } else {
+        painter.rect_stroke(response.rect.expand(1.0), 3, Stroke::new(1.5, colour), egui::StrokeKind::Outside);
+    }
 }
 
 /// A view's name in the bar; the one in use is cut out of the ground.

@@ -183,9 +183,10 @@ fn follow_chosen(desk: &mut Desk) {
 
 /// The row of pages; acts on a page stand at its right.
 fn pages(desk: &mut Desk, ui: &mut Ui) {
-    let frame = egui::Frame::new().inner_margin(Margin { left: 12, right: 16, top: 6, bottom: 2 });
+    let frame = egui::Frame::new().inner_margin(Margin { left: 16, right: 16, top: 6, bottom: 2 });
     Panel::top("log pages").frame(frame).show_separator_line(false).show(ui, |ui| {
         ui.horizontal(|ui| {
+            ui.spacing_mut().item_spacing.x = look::PAGES;
             for page in Page::ALL {
                 if look::page(ui, page.name(), desk.season_log.in_front == page).clicked() {
                     desk.season_log.in_front = page;

@@ -139,12 +139,15 @@ fn one(ui: &mut Ui, units: Units, rank: usize, ranked: &RankedSet, drawn: bool) 
             ui.add(Label::new(look::soft(ui, as_planned)).wrap());
         });
         column(ui, room - named, |ui| {
-            ui.label(look::strong(capital(&fit_words(ranked, units))));
+            let width = ui.available_width();
+            cell(ui, width, false, |ui| {
+                ui.add(Label::new(look::strong(capital(&fit_words(ranked, units)))).truncate());
+            });
             ui.add(Label::new(reasons(ui, ranked)).wrap());
         });
         column(ui, end, |ui| {
             if ranked.chosen {
-                ui.label(look::soft(ui, t!("tank-loads-in-this-pass")));
+                cell(ui, end, false, |ui| drop(ui.label(look::soft(ui, t!("tank-loads-in-this-pass")))));
             }
             let moves = ranked.fit == Fit::AtAnotherSpeed;
             if (!ranked.chosen || moves)

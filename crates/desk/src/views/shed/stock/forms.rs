@@ -285,7 +285,7 @@ fn bought(bench: &Bench, ui: &mut Ui, product: &Product, form: &mut Form) {
     if product.counted.is_none() {
         boxes::say(ui, t!("shed-no-day-of-a-count-is-typed-so-purchases"));
         if product.containers.iter().all(|container| container.full == 0 && container.opened.is_none()) {
-            ui.checkbox(&mut form.none_before, t!("shed-there-was-none-of-it-before"));
+            boxes::tick(ui, &mut form.none_before, t!("shed-there-was-none-of-it-before"));
         }
     }
 }
@@ -321,7 +321,7 @@ fn back(bench: &Bench, ui: &mut Ui, id: &str, product: &Product, form: &mut Form
         let alike = |one: &&Empties| one.kind == form.kind && form.size.as_ref() == Some(&one.size);
         let count = there.iter().find(alike).map_or(0, |one| one.count);
         word(ui, &t!("shed-of-empty", count = count));
-        ui.checkbox(&mut form.rinsed, t!("shed-rinsed-box"));
+        boxes::tick(ui, &mut form.rinsed, t!("shed-rinsed-box"));
     });
     row(ui, t!("shed-to-whom-row"), |ui| {
         boxes::text_or_empty(ui, t!("shed-given-back-to"), &mut form.whom, 200.0, t!("shed-to-whom"));
