@@ -184,7 +184,7 @@ impl Picker {
                 Err(TryRecvError::Empty) => {
                     // A portal that hangs must not take the desk with it.
                     let mut give_up = false;
-                    egui::Panel::bottom("asking").show(ui, |ui| {
+                    egui::Panel::bottom("asking").frame(look::foot(ui)).show(ui, |ui| {
                         ui.horizontal(|ui| {
                             ui.label(look::soft(ui, t!("app-waiting-for-the-systems-file-dialog")));
                             if boxes::act(ui, t!("app-type-the-path-instead")).clicked() {
@@ -201,7 +201,7 @@ impl Picker {
             State::Typing { text, shown } => {
                 let (title, verb) = self.purpose.words();
                 let mut answer = None;
-                egui::Panel::bottom("path").show(ui, |ui| {
+                egui::Panel::bottom("path").frame(look::foot(ui)).show(ui, |ui| {
                     ui.add_space(look::GRID);
                     ui.horizontal(|ui| {
                         ui.label(look::strong(title));

@@ -284,6 +284,11 @@ pub fn sentence(ui: &Ui, level: Level, text: &str) -> egui::text::LayoutJob {
     job
 }
 
+/// What lies along the foot of the window, in line with the pages above.
+pub fn foot(ui: &Ui) -> egui::Frame {
+    egui::Frame::new().fill(colours(ui).ground).inner_margin(Margin::symmetric(16, 2))
+}
+
 /// A sheet lying on the ground.
 pub fn sheet(ui: &Ui) -> egui::Frame {
     let colours = colours(ui);
@@ -352,7 +357,8 @@ fn style(colours: &Colours, mut visuals: Visuals) -> Style {
     visuals.error_fg_color = colours.stop;
     visuals.weak_text_color = Some(colours.soft);
     visuals.selection.bg_fill = colours.selected;
-    visuals.selection.stroke = line(colours.water);
+    // Of no width: a box that is typed in has the ring about it, and no second edge.
+    visuals.selection.stroke = Stroke::new(0.0, colours.water);
     let widgets = &mut visuals.widgets;
     for widget in [
         &mut widgets.noninteractive,

@@ -45,7 +45,7 @@ impl Desk {
                         wanted = Some(Command::Go(view));
                     }
                 }
-                ui.with_layout(Layout::right_to_left(Align::Center), |ui| self.menus(ui, &mut wanted));
+                self.menus(ui, &mut wanted);
             });
         });
         if let Some(command) = wanted {
@@ -80,16 +80,65 @@ impl Desk {
                 ui.close();
             }
         };
-        // All of them have the same room about them; the words of the last end where the margin begins.
-        ui.add_space(-ui.spacing().button_padding.x);
-        let guide = ui.add(Button::new(Command::Guide.text())).on_hover_text("F1");
-        if self.guide.is_open() {
-            let line = Stroke::new(2.0, look::colours(ui).brass);
-            ui.painter().hline(guide.rect.x_range(), guide.rect.bottom() + 1.0, line);
+        let steps = [
+            (Command::Undo, self.document.can_undo(), t!("app-nothing-to-undo")),
+            (Command::Redo, self.document.can_redo(), t!("app-nothing-to-redo")),
+        ];
+        // All have the same room about them, and the words of the last end where the margin begins. From left to right, as Tab goes.
+        let (padding, gap) = (ui.spacing().button_padding.x, ui.spacing().item_spacing.x);
+        let wide = |ui: &Ui, text: &str| look::width(ui, text) + 2.0 * padding + gap;
+        let menus: f32 =
+            [t!("app-farm"), t!("app-look"), &Command::Guide.text()].iter().map(|text| wide(ui, text)).sum();
+        let room = ui.available_width() + padding + gap - menus;
+        let all: f32 = steps.iter().map(|(command, ..)| wide(ui, &command.text())).sum();
+        // Where room is short undo and redo are left to their keys.
+        let has_steps = room >= all;
+        ui.add_space((if has_steps { room - all } else { room }).max(0.0));
+        for (command, enabled, why_not) in steps.into_iter().filter(|_| has_steps) {
+            let text = RichText::new(command.text()).color(look::colours(ui).bar_ink.gamma_multiply(if enabled {
+                1.0
+            } else {
+                0.5
+            }));
+            let keys = command.key().map(|key| ui.ctx().format_shortcut(&key)).unwrap_or_default();
+            let button = ui.add_enabled(enabled, Button::new(text));
+            if button.on_hover_text(keys).on_disabled_hover_text(why_not).clicked() {
+                *wanted = Some(command);
+            }
         }
-        if guide.clicked() {
-            *wanted = Some(Command::Guide);
-        }
+        ui.menu_button(t!("app-farm"), |ui| {
+            ui.set_min_width(260.0);
+            entry(ui, Command::Find, true, wanted);
+            ui.separator();
+            for command in [
+                Command::New,
+                Command::Open,
+                Command::OpenDemo,
+                Command::Save,
+                Command::SaveAs,
+                Command::Backups,
+                Command::FarmPage,
+            ] {
+                entry(ui, command, true, wanted);
+            }
+            self.first_steps_entry(ui, wanted);
+            ui.separator();
+            for command in [Command::ImportBoundaries, Command::ExportBoundaries, Command::ExportTaskData] {
+                entry(ui, command, true, wanted);
+            }
+            let recent = self.remembered.as_ref().map(|remembered| remembered.farms.clone()).unwrap_or_default();
+            if !recent.is_empty() {
+                ui.separator();
+                ui.label(look::soft(ui, t!("app-opened-last")));
+                for path in recent {
+                    entry(ui, Command::OpenPath(path), true, wanted);
+                }
+            }
+            ui.separator();
+            entry(ui, Command::CancelWork, self.can_cancel(), wanted);
+            entry(ui, Command::About, true, wanted);
+            entry(ui, Command::Quit, true, wanted);
+        });
         ui.menu_button(t!("app-look"), |ui| {
             ui.set_min_width(220.0);
             let is_dark = ui.visuals().dark_mode;
@@ -129,59 +178,13 @@ impl Desk {
             ui.separator();
             entry(ui, Command::Keys, true, wanted);
         });
-        ui.menu_button(t!("app-farm"), |ui| {
-            ui.set_min_width(260.0);
-            entry(ui, Command::Find, true, wanted);
-            ui.separator();
-            for command in [
-                Command::New,
-                Command::Open,
-                Command::OpenDemo,
-                Command::Save,
-                Command::SaveAs,
-                Command::Backups,
-                Command::FarmPage,
-            ] {
-                entry(ui, command, true, wanted);
-            }
-            self.first_steps_entry(ui, wanted);
-            ui.separator();
-            for command in [Command::ImportBoundaries, Command::ExportBoundaries, Command::ExportTaskData] {
-                entry(ui, command, true, wanted);
-            }
-            let recent = self.remembered.as_ref().map(|remembered| remembered.farms.clone()).unwrap_or_default();
-            if !recent.is_empty() {
-                ui.separator();
-                ui.label(look::soft(ui, t!("app-opened-last")));
-                for path in recent {
-                    entry(ui, Command::OpenPath(path), true, wanted);
-                }
-            }
-            ui.separator();
-            entry(ui, Command::CancelWork, self.can_cancel(), wanted);
-            entry(ui, Command::About, true, wanted);
-            entry(ui, Command::Quit, true, wanted);
-        });
-        let steps = [
-            (Command::Redo, self.document.can_redo(), t!("app-nothing-to-redo")),
-            (Command::Undo, self.document.can_undo(), t!("app-nothing-to-undo")),
-        ];
-        // Where room is short these two are left to their keys.
-        let room = 2.0 * ui.spacing().button_padding.x + ui.spacing().item_spacing.x;
-        if ui.available_width() < steps.iter().map(|(command, ..)| look::width(ui, command.text()) + room).sum() {
-            return;
+        let guide = ui.add(Button::new(Command::Guide.text())).on_hover_text("F1");
+        if self.guide.is_open() {
+            let line = Stroke::new(2.0, look::colours(ui).brass);
+            ui.painter().hline(guide.rect.x_range(), guide.rect.bottom() + 1.0, line);
         }
-        for (command, enabled, why_not) in steps {
-            let text = RichText::new(command.text()).color(look::colours(ui).bar_ink.gamma_multiply(if enabled {
-                1.0
-            } else {
-                0.5
-            }));
-            let keys = command.key().map(|key| ui.ctx().format_shortcut(&key)).unwrap_or_default();
-            let button = ui.add_enabled(enabled, Button::new(text));
-            if button.on_hover_text(keys).on_disabled_hover_text(why_not).clicked() {
-                *wanted = Some(command);
-            }
+        if guide.clicked() {
+            *wanted = Some(Command::Guide);
         }
     }
 }
@@ -223,12 +226,7 @@ pub(super) fn ring(ctx: &Context) {
     }
     let colour = if ctx.theme() == egui::Theme::Dark { look::DARK.brass } else { look::LIGHT.brass };
     let painter = ctx.layer_painter(response.layer_id).with_clip_rect(response.interact_rect.expand(3.0));
-    if ctx.text_edit_focused() {
-        // A box has an edge of its own: the ring lies over it, so that there are not two.
-        painter.rect_stroke(response.rect, 4, Stroke::new(2.0, colour), egui::StrokeKind::Middle);
-    } else {
-        painter.rect_stroke(response.rect.expand(1.0), 3, Stroke::new(1.5, colour), egui::StrokeKind::Outside);
-    }
+    painter.rect_stroke(response.rect.expand(1.0), 3, Stroke::new(1.5, colour), egui::StrokeKind::Outside);
 }
 
 /// A view's name in the bar; the one in use is cut out of the ground.

@@ -590,6 +590,12 @@ pub fn droplets_or_none(ui: &mut Ui, name: &str, value: &mut Option<Droplets>, n
     choice(ui, name, value, &all, say, width);
 }
 
+/// A name as a label before its box: these begin with a small letter on every page.
+pub fn uncapital(name: &str) -> String {
+    let mut letters = name.chars();
+    letters.next().into_iter().flat_map(char::to_lowercase).chain(letters).collect()
+}
+
 /// A row of a form: a label, then what stands beside it.
 pub fn row(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui)) {
     ui.horizontal(|ui| {

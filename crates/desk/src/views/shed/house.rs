@@ -363,8 +363,7 @@ fn limit<Q: Quantity>(
         let hint = usual.map(|usual| usual.show(units)).unwrap_or_default();
         boxes::quantity_hinted(ui, name, value, 120.0, &hint);
         boxes::understood(ui, value.as_ref(), units);
-        let mut letters = why(key).chars();
-        let why: String = letters.next().into_iter().flat_map(char::to_lowercase).chain(letters).collect();
-        ui.label(look::soft(ui, why)).on_hover_text(t!("shed-the-usual-value", key = source(key)));
+        ui.label(look::soft(ui, boxes::uncapital(why(key))))
+            .on_hover_text(t!("shed-the-usual-value", key = source(key)));
     });
 }

@@ -316,9 +316,9 @@ fn bounds(ui: &mut Ui, line: &mut Line, name: &str, more: bool) {
     ui.horizontal(|ui| {
         ui.add_space(16.0);
         ui.label(look::soft(ui, t!("tank-loads-but-at-least")));
-        boxes::quantity_or_none(ui, &t!("tank-loads-least-of-over-ground", name = name), &mut line.at_least, 76.0);
+        boxes::quantity_or_none(ui, &t!("tank-loads-least-of-over-ground", name = name), &mut line.at_least, 112.0);
         ui.label(look::soft(ui, t!("tank-loads-at-most")));
-        boxes::quantity_or_none(ui, &t!("tank-loads-most-of-over-ground", name = name), &mut line.at_most, 76.0);
+        boxes::quantity_or_none(ui, &t!("tank-loads-most-of-over-ground", name = name), &mut line.at_most, 112.0);
         ui.label(look::soft(ui, t!("tank-loads-over-ground")));
     });
 }

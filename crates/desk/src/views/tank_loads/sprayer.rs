@@ -422,9 +422,8 @@ fn rinse(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     ui.label(look::heading(t!("tank-loads-cleaning-before-the-next-pass-of")));
     for (at, step) in rinse.steps.iter().enumerate() {
         ui.horizontal_top(|ui| {
-            cell(ui, 18.0, false, |ui| {
-                ui.label(look::heading((at + 1).to_string()));
-            });
+            // As high as a line of words, so that both stand on it.
+            boxes::slot_of(ui, Vec2::new(18.0, 18.0), |ui| ui.label(look::heading((at + 1).to_string())));
             column(ui, ui.available_width(), |ui| {
                 reasoned(ui, &step.what, &step.basis);
             });

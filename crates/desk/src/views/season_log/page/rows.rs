@@ -95,9 +95,7 @@ pub(super) fn box_width(ui: &Ui) -> f32 {
 
 /// A label in small letters, as on all other pages, before what has it as its name.
 pub(super) fn labelled<R>(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui) -> R) {
-    let mut letters = label.chars();
-    let small: String = letters.next().into_iter().flat_map(char::to_lowercase).chain(letters).collect();
-    boxes::slot(ui, LABEL, |ui| ui.label(look::soft(ui, small)));
+    boxes::slot(ui, LABEL, |ui| ui.label(look::soft(ui, boxes::uncapital(label))));
     add(ui);
 }
 
