@@ -92,7 +92,7 @@ pub const DARK: Colours = Colours {
     selected: hex(0x0022_343C),
     stop: hex(0x00F0_837B),
     check: hex(0x00E0_B45C),
-    bar: hex(0x000E_1211),
+    bar: hex(0x0028_322E),
     bar_ink: hex(0x00E9_E4D8),
     layers: [hex(0x0055_4A2C), hex(0x0056_3D33), hex(0x003D_4E38), hex(0x0061_4A28)],
     between: hex(0x001A_201E),

@@ -154,6 +154,8 @@ pub(super) fn acts(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &Product, e
         ui.set_width(ui.available_width());
         // On the sheet a pale box would not be seen without its outline.
         ui.visuals_mut().widgets.inactive.bg_stroke = egui::Stroke::new(1.0, look::colours(ui).hairline);
+        // Nor would two of them be told apart that touch.
+        ui.spacing_mut().item_spacing.y = 4.0;
         ui.label(look::strong(form.what.text().trim_end_matches('…')));
         ui.push_id((id, form.what as u8), |ui| match form.what {
             What::Bought => bought(bench, ui, product, &mut form),
