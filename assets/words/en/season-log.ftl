@@ -37,6 +37,8 @@ season-log-records-from = Records from { $source }
 season-log-the-rows-are-being-looked-at = The rows are being looked at…
 season-log-look-at-the-rows-again = Look at the rows again
 season-log-look-at-all-rows = Look at all { $rows } rows
+season-log-choose-first-what-is-asked = Choose first what is asked for
+season-log-no-row-becomes-a-record = No row becomes a record
 season-log-import-number = { $count ->
         [one] Import { $count } record
        *[other] Import { $count } records

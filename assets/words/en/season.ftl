@@ -397,7 +397,10 @@ season-ground-without-an-area = { $count } { $count ->
 season-no-price-that-fits-and-is = { $uses } { $uses ->
         [one] use of a product has
        *[other] uses of products have
-    } no price that fits, and is in no sum; a product on two fields is two uses
+    } no price that fits, and { $uses ->
+        [one] is
+       *[other] are
+    } in no sum; a product on two fields is two uses
 season-where-a-record-does-not-say = Where a record does not say the kind or class of a product, what the shed says today stands
 season-in-no-sum-since-the-records = In no sum, since the records do not say how much active went out: { $silent }
 season-group-numbers-with-how-often-they = Group numbers with how often they came in a season; a { $sign }: it came again too soon, see below. Parts of one application count once

@@ -196,6 +196,7 @@ tank-loads-they-replace-the-forecast-from-on = They replace the forecast from { 
 tank-loads-take-this-hour = Take this hour
 tank-loads-take-these = Take these { $count } hours
 tank-loads-take-the-hours = Take the hours
+tank-loads-no-hour-was-read = No hour was read from it
 tank-loads-taken-from = { $count ->
         [one] { $count } hour taken from { $source }
        *[other] { $count } hours taken from { $source }

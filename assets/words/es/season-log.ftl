@@ -37,6 +37,8 @@ season-log-records-from = Registros de { $source }
 season-log-the-rows-are-being-looked-at = Se están revisando los renglones…
 season-log-look-at-the-rows-again = Revisar los renglones otra vez
 season-log-look-at-all-rows = Revisar los { $rows } renglones
+season-log-choose-first-what-is-asked = Elija primero lo que se pide
+season-log-no-row-becomes-a-record = Ninguna fila llega a ser un registro
 season-log-import-number = { $count ->
         [one] Importar { $count } registro
        *[other] Importar { $count } registros

@@ -196,6 +196,7 @@ tank-loads-they-replace-the-forecast-from-on = Reemplazan el pronóstico desde {
 tank-loads-take-this-hour = Tomar esta hora
 tank-loads-take-these = Tomar estas { $count } horas
 tank-loads-take-the-hours = Tomar las horas
+tank-loads-no-hour-was-read = No se leyó ninguna hora
 tank-loads-taken-from = { $count ->
         [one] Se tomó { $count } hora de { $source }
        *[other] Se tomaron { $count } horas de { $source }

@@ -4,7 +4,13 @@
 //! A quantity box keeps what is typed even while it cannot be read, says why, and changes the farm only with what it
 //! understood.
 
-use egui::{Align, ComboBox, Id, Label, Layout, Response, RichText, Stroke, TextEdit, Ui, Vec2};
+use std::sync::Arc;
+
+use egui::text::{LayoutJob, TextWrapping};
+use egui::{
+    Align, Color32, ComboBox, FontId, FontSelection, Galley, Id, Label, Layout, Response, RichText, Stroke, TextBuffer,
+    TextEdit, Ui, Vec2,
+};
 use jiff::civil::{Date, Time};
 use tankard_core::farm::{Droplets, MonthDay, SunTime};
 use tankard_core::quantity::{AsTyped, Quantity, Share, Units};
@@ -89,12 +95,69 @@ fn claim(ui: &Ui, name: &str, response: &Response, is_box: bool) -> bool {
     false
 }
 
+/// The one line of a box. While nobody types in it, what has no room ends in an ellipsis and is not broken off within a letter.
+fn one_line(ui: &Ui, text: &str, room: f32, (font, ink): (&FontId, Option<Color32>), in_use: bool) -> Arc<Galley> {
+    let visuals = ui.visuals();
+    let ink = ink.or(visuals.override_text_color).unwrap_or(visuals.widgets.inactive.text_color());
+    let mut job = LayoutJob::simple_singleline(text.to_owned(), font.clone(), ink);
+    job.keep_trailing_whitespace = true;
+    let height = ui.fonts_mut(|fonts| fonts.row_height(font)) + ui.spacing().extra_text_line_spacing;
+    for section in &mut job.sections {
+        section.format.line_height = Some(height);
+    }
+    if !in_use {
+        job.wrap = TextWrapping::truncate_at_width(room);
+    }
+    ui.fonts_mut(|fonts| fonts.layout_job(job))
+}
+
+/// Adds a box of one line in a font and, where it is another one, an ink; `with` makes it ready. Where its text is cut, the pointer
+/// brings all of it.
+fn add_line(
+    ui: &mut Ui,
+    id: Option<Id>,
+    value: &mut String,
+    (font, ink): (FontSelection, Option<Color32>),
+    with: impl for<'t> FnOnce(TextEdit<'t>) -> TextEdit<'t>,
+) -> Response {
+    let id = id.unwrap_or_else(|| {
+        let id = ui.next_auto_id();
+        ui.skip_ahead_auto_ids(1);
+        id
+    });
+    let in_use = ui.memory(|memory| memory.has_focus(id));
+    let font = font.resolve(ui.style());
+    let mut is_cut = false;
+    let mut lay_out = |ui: &Ui, text: &dyn TextBuffer, room: f32| {
+        let galley = one_line(ui, text.as_str(), room, (&font, ink), in_use);
+        is_cut = galley.elided;
+        galley
+    };
+    let edit = with(TextEdit::singleline(value).id(id).font(font.clone())).layouter(&mut lay_out);
+    let response = ui.add(edit);
+    if is_cut && !in_use && !value.is_empty() {
+        return response.on_hover_text(value.as_str()).on_disabled_hover_text(value.as_str());
+    }
+    response
+}
+
 /// A box for plain text.
 pub fn text(ui: &mut Ui, name: &str, value: &mut String, width: f32) -> Response {
-    let out = ui.add(TextEdit::singleline(value).desired_width(width).align(egui::Align2::LEFT_CENTER));
+    let out = add_line(ui, None, value, (FontSelection::Default, None), |edit| {
+        edit.desired_width(width).align(egui::Align2::LEFT_CENTER)
+    });
     select_on_tab(ui, name, &out, value);
     go_on(ui, &out);
     out.accessible_name(name)
+}
+
+/// A box to tick: too small to be found without an edge that stands out.
+pub fn tick(ui: &mut Ui, value: &mut bool, text: &str) -> Response {
+    let edge = Stroke::new(1.0, look::colours(ui).soft);
+    let before = std::mem::replace(&mut ui.visuals_mut().widgets.inactive.bg_stroke, edge);
+    let response = ui.checkbox(value, text);
+    ui.visuals_mut().widgets.inactive.bg_stroke = before;
+    response
 }
 
 /// A box for several lines of text.
@@ -195,15 +258,12 @@ fn read_box(
     }
     let mut text = draft.as_ref().map_or_else(|| current.to_owned(), |draft| draft.text.clone());
     let (before, problem) = draft.map_or_else(|| (current.to_owned(), None), |draft| (draft.before, draft.problem));
-    let mut edit = TextEdit::singleline(&mut text)
-        .id(edit_id)
-        .desired_width(width)
-        .hint_text(hint_in(ui, hint))
-        .align(egui::Align2::LEFT_CENTER);
-    if problem.is_some() {
-        edit = edit.text_color(look::colours(ui).stop);
-    }
-    let response = ui.add(edit).accessible_name(name);
+    let hint = hint_in(ui, hint);
+    let ink = problem.is_some().then(|| look::colours(ui).stop);
+    let response = add_line(ui, Some(edit_id), &mut text, (FontSelection::Default, ink), |edit| {
+        edit.desired_width(width).hint_text(hint).align(egui::Align2::LEFT_CENTER)
+    })
+    .accessible_name(name);
     if claim(ui, name, &response, true) || response.gained_focus() {
         select_all(ui, edit_id, &text);
     }
@@ -570,6 +630,12 @@ pub fn droplets_or_none(ui: &mut Ui, name: &str, value: &mut Option<Droplets>, n
     choice(ui, name, value, &all, say, width);
 }
 
+/// A name as a label before its box: these begin with a small letter on every page.
+pub fn uncapital(name: &str) -> String {
+    let mut letters = name.chars();
+    letters.next().into_iter().flat_map(char::to_lowercase).chain(letters).collect()
+}
+
 /// A row of a form: a label, then what stands beside it.
 pub fn row(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui)) {
     ui.horizontal(|ui| {
@@ -631,27 +697,26 @@ pub fn find(ui: &mut Ui, name: &str, value: &mut String, width: f32) -> Response
 pub fn plain(ui: &mut Ui, name: &str, value: &mut String, width: f32, with_weight: bool, hint: &str) -> Response {
     let id = ui.make_persistent_id(("plain", name));
     let in_use = ui.memory(|memory| memory.has_focus(id));
-    let mut edit = TextEdit::singleline(value)
-        .id(id)
-        .font(look::body(with_weight))
-        .desired_width(width)
-        .hint_text(hint.to_owned());
-    if !in_use {
-        edit = edit.background_color(egui::Color32::TRANSPARENT);
-    }
     ui.scope(|ui| {
         if !in_use {
             ui.visuals_mut().widgets.inactive.bg_stroke = Stroke::NONE;
         }
-        ui.add(edit).accessible_name(name)
+        add_line(ui, Some(id), value, (look::body(with_weight).into(), None), |edit| {
+            let edit = edit.desired_width(width).hint_text(hint.to_owned());
+            if in_use { edit } else { edit.background_color(egui::Color32::TRANSPARENT) }
+        })
+        .accessible_name(name)
     })
     .inner
 }
 
 /// A box for plain text that says softly what belongs into it while it is empty.
 pub fn text_or_empty(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str) -> Response {
-    let edit = TextEdit::singleline(value).desired_width(width).hint_text(hint_in(ui, hint));
-    let response = ui.add(edit.align(egui::Align2::LEFT_CENTER)).accessible_name(name);
+    let hint = hint_in(ui, hint);
+    let response = add_line(ui, None, value, (FontSelection::Default, None), |edit| {
+        edit.desired_width(width).hint_text(hint).align(egui::Align2::LEFT_CENTER)
+    })
+    .accessible_name(name);
     select_on_tab(ui, name, &response, value);
     go_on(ui, &response);
     response

@@ -6,6 +6,7 @@ pub mod chart_rows;
 pub mod dates;
 pub mod day_picture;
 pub mod differences;
+pub mod figures;
 pub mod findings;
 pub mod gauge;
 pub mod hatch;

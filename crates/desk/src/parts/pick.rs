@@ -1,8 +1,7 @@
 //! The open list of a choice, by keyboard: it opens at what is chosen, and letters lead to the row that begins with them.
 
 use egui::{Align, Event, Key, Ui};
-
-use crate::find::fold::folded;
+use tankard_core::fold::folded;
 
 /// How long letters belong together, in seconds.
 const TOGETHER: f64 = 1.0;

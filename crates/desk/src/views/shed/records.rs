@@ -37,7 +37,7 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
     let before = bench.farm().keeping.clone();
     let mut keeping = before.clone();
     quiet(ui);
-    ui.label(look::title(t!("shed-records")));
+    super::title(ui, t!("shed-records"));
     ui.add(Label::new(not_the_law()).wrap());
     word(ui, t!("shed-the-profiles-are-a-help-to"));
     section(ui, t!("shed-who-keeps-them"));
@@ -165,7 +165,7 @@ fn own(farm: &Farm, ui: &mut Ui, keeping: &mut Keeping) {
                     t!("shed-any"),
                 );
                 word(ui, t!("shed-days-row"));
-                ui.checkbox(&mut element.restricted_only, t!("shed-restricted-only"));
+                boxes::tick(ui, &mut element.restricted_only, t!("shed-restricted-only"));
                 if cross(ui, &t!("shed-element", number = number)) {
                     taken = Some(key.clone());
                 }
