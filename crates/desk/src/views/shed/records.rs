@@ -23,7 +23,8 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
     super::with_sheets(bench, ui, 284.0, form, |bench, ui| {
         for profile in profile::chosen(bench.farm()) {
             sheets::sheet(ui, profile.name(), |ui| {
-                let names: Vec<&str> = profile.elements.iter().map(|wanted| wanted.name()).collect();
+                let names: Vec<&str> =
+                    profile.elements.iter().map(tankard_core::season::profile::Wanted::name).collect();
                 boxes::say(ui, &t!("shed-asks-for", names = names.join("; ")));
             });
         }
