@@ -66,7 +66,15 @@ fn farm(sulfate: &str) -> Farm {
     let mut field = Field::new("Mill field", q("80 ac"));
     "corn".clone_into(&mut field.crop);
     farm.fields.insert("f".to_owned(), field);
-    farm.waters.insert("w".to_owned(), Water { name: "Well".to_owned(), ..Water::default() });
+    let water = Water {
+        name: "Well".to_owned(),
+        calcium: Some(q("100 ppm")),
+        magnesium: Some(q("30 ppm")),
+        sodium: Some(q("40 ppm")),
+        potassium: Some(q("5 ppm")),
+        ..Water::default()
+    };
+    farm.waters.insert("w".to_owned(), water);
     farm.rigs.insert("r".to_owned(), Rig::new("Boom", q("1200 gal")));
     for (id, name) in [("a", "Alpha 480 SL (demo)"), ("b", "Beta 480 SL (demo)")] {
         farm.products.insert(id.to_owned(), Product::new(name, ProductKind::Herbicide, Formulation::SL));
