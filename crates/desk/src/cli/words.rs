@@ -145,9 +145,11 @@ fn translated(command: Command) -> Command {
 
 fn argument(command: &str, arg: Arg) -> Arg {
     let mut text = help(command, arg.get_id().as_str()).unwrap_or_default().to_owned();
-    let values: Vec<String> = match arg.get_num_args().is_some_and(|count| count.takes_values()) {
-        true => arg.get_possible_values().iter().map(|value| value.get_name().to_owned()).collect(),
-        false => Vec::new(),
+    let takes_values = arg.get_num_args().is_some_and(|count| count.takes_values());
+    let values: Vec<String> = if takes_values {
+        arg.get_possible_values().iter().map(|value| value.get_name().to_owned()).collect()
+    } else {
+        Vec::new()
     };
     if !values.is_empty() {
         text = t!("cli-values", help = text, values = values.join(", "));

@@ -3,7 +3,7 @@
 use egui::{Label, Ui};
 use tankard_core::farm::id::fresh_where;
 use tankard_core::farm::{Farm, Id, Keeping, OwnElement};
-use tankard_core::season::profile::{self, Profile, not_the_law};
+use tankard_core::season::profile::{self, Profile, Wanted, not_the_law};
 use tankard_core::t;
 
 use super::{Bench, cross, line, quiet, section, sheets, word};
@@ -23,7 +23,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
     super::with_sheets(bench, ui, 284.0, form, |bench, ui| {
         for profile in profile::chosen(bench.farm()) {
             sheets::sheet(ui, profile.name(), |ui| {
-                let names: Vec<&str> = profile.elements.iter().map(|wanted| wanted.name()).collect();
+                let names: Vec<&str> = profile.elements.iter().map(Wanted::name).collect();
                 boxes::say(ui, &t!("shed-asks-for", names = names.join("; ")));
             });
         }
