@@ -52,6 +52,9 @@ parts-line = Line { $line }: { $why }
 
 parts-move-up = Move up
 parts-move-down = Move down
+parts-it-is-the-first-already = It is the first already
+parts-it-is-the-last-already = It is the last already
+parts-nothing-is-ticked-yet = Nothing is ticked yet
 parts-copy = Copy
 parts-remove = Remove
 

@@ -14,6 +14,7 @@ mod opening;
 mod recovery;
 mod saving;
 mod start;
+mod turns;
 mod window;
 mod work;
 
@@ -78,6 +79,8 @@ enum Leaving {
 struct Notice {
     text: String,
     is_problem: bool,
+    /// The state of the farm of which it speaks, where it is true of no other.
+    of: Option<u64>,
 }
 
 /// The desk.
@@ -276,12 +279,17 @@ impl Desk {
 
     /// Says something at the foot of the window.
     pub fn tell(&mut self, text: impl Into<String>) {
-        self.notice = Some(Notice { text: text.into(), is_problem: false });
+        self.notice = Some(Notice { text: text.into(), is_problem: false, of: None });
+    }
+
+    /// The same of what is true until the farm changes.
+    pub fn tell_for_now(&mut self, text: impl Into<String>) {
+        self.notice = Some(Notice { text: text.into(), is_problem: false, of: Some(self.document.revision()) });
     }
 
     /// Says at the foot of the window what went wrong.
     pub fn tell_problem(&mut self, text: impl Into<String>) {
-        self.notice = Some(Notice { text: text.into(), is_problem: true });
+        self.notice = Some(Notice { text: text.into(), is_problem: true, of: None });
     }
 
     /// Asks for a file; what follows depends on its purpose.
@@ -315,6 +323,15 @@ impl Desk {
     /// Where a file would be put beside the farm that is called after something in it: its id, and what is put behind that.
     pub fn beside_as(&self, id: &str, rest: &str) -> PathBuf {
         self.beside("ron").with_file_name(names::safe(id, rest))
+    }
+
+    /// The same for a file on a pass: its day and its name.
+    pub fn beside_pass(&self, id: &str, rest: &str) -> PathBuf {
+        let words = self.document.farm().passes.get(id).map(|pass| {
+            let name = pass.name.split_whitespace().collect::<Vec<_>>().join("-").to_lowercase();
+            format!("{}-{name}", pass.date)
+        });
+        self.beside_as(words.as_deref().unwrap_or(id), rest)
     }
 
     /// Leads to what a finding speaks of.

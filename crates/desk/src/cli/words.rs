@@ -145,8 +145,7 @@ fn translated(command: Command) -> Command {
 
 fn argument(command: &str, arg: Arg) -> Arg {
     let mut text = help(command, arg.get_id().as_str()).unwrap_or_default().to_owned();
-    let takes_values = arg.get_num_args().is_some_and(|count| count.takes_values());
-    let values: Vec<String> = if takes_values {
+    let values: Vec<String> = if arg.get_num_args().is_some_and(|count| count.takes_values()) {
         arg.get_possible_values().iter().map(|value| value.get_name().to_owned()).collect()
     } else {
         Vec::new()
@@ -260,7 +259,7 @@ mod tests {
             let mut all = command();
             let text = all.render_help().to_string();
             for words in
-                ["Uso: tankard", "Comandos:", "Opciones:", "Muestra el plan con sus avisos", "[valores: light, dark]"]
+                ["Uso: tankard", "Órdenes:", "Opciones:", "Muestra el plan con sus avisos", "[valores: light, dark]"]
             {
                 assert!(text.contains(words), "{words}: {text}");
             }

@@ -24,7 +24,7 @@ pub(super) fn form(ui: &mut Ui, id: &Id, field: &mut Field, farm: &Farm) {
     boxes::row(ui, t!("fields-harvest-or-grazing-from"), |ui| {
         boxes::date_or_none(ui, t!("fields-expected-day-of-harvest"), &mut field.harvest, look::BOX);
         offers::at_box(ui, t!("fields-expected-day-of-harvest"), &Slot::Harvest(id.clone()));
-        ui.label(look::soft(ui, t!("fields-harvest-intervals-are-judged-against-it")));
+        boxes::say(ui, t!("fields-harvest-intervals-are-judged-against-it"));
     });
     boxes::row(ui, t!("fields-road-from-the-yard"), |ui| {
         boxes::quantity_hinted(
@@ -35,7 +35,7 @@ pub(super) fn form(ui: &mut Ui, id: &Id, field: &mut Field, farm: &Farm) {
             t!("fields-not-known"),
         );
         boxes::understood(ui, field.road.as_ref(), farm.units);
-        ui.label(look::soft(ui, t!("fields-to-its-gate-for-the-time")));
+        boxes::say(ui, t!("fields-to-its-gate-for-the-time"));
     });
     boxes::row(ui, t!("fields-head-location"), |ui| {
         let hint = t!("fields-section-township-range-or-latitude-longitude");

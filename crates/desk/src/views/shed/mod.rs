@@ -299,7 +299,8 @@ fn doubts(desk: &Desk, state: &State) -> Vec<Finding> {
 /// The list, with what can be done at its foot.
 fn list(bench: &mut Bench, ui: &mut Ui, is_tight: bool) {
     Panel::top("shed pages").show_separator_line(false).frame(inset(14, 8)).show(ui, |ui| pages(bench, ui));
-    Panel::bottom("shed acts").frame(inset(14, 8)).show(ui, |ui| {
+    // Where nothing is to be added there is no foot.
+    let acts = |bench: &mut Bench, ui: &mut Ui| {
         if is_tight {
             tight(ui);
         }
@@ -312,7 +313,10 @@ fn list(bench: &mut Bench, ui: &mut Ui, is_tight: bool) {
             Page::Law => laws::foot(bench, ui),
             Page::Records | Page::Farm => {}
         }
-    });
+    };
+    if !matches!(bench.state.page, Page::Records | Page::Farm) {
+        Panel::bottom("shed acts").frame(inset(14, 8)).show(ui, |ui| acts(bench, ui));
+    }
     CentralPanel::default().frame(Frame::new()).show(ui, |ui| {
         ScrollArea::vertical().id_salt(bench.state.page).auto_shrink(false).show(ui, |ui| {
             Frame::new().inner_margin(Margin { left: 14, right: 6, top: 0, bottom: 8 }).show(ui, |ui| {
@@ -366,12 +370,12 @@ fn pages(bench: &mut Bench, ui: &mut Ui) {
 fn links<T: Copy + PartialEq>(ui: &mut Ui, open: &mut T, all: &[T], name: impl Fn(&T) -> &'static str) {
     ui.horizontal(|ui| {
         tight(ui);
-        ui.spacing_mut().item_spacing.x = 14.0;
+        ui.spacing_mut().item_spacing.x = look::PAGES;
         ui.spacing_mut().button_padding.x = 0.0;
         for page in all {
             let chosen = open == page;
             let colours = look::colours(ui);
-            let text = RichText::new(name(page)).color(if chosen { colours.ink } else { colours.soft });
+            let text = RichText::new(name(page)).color(if chosen { colours.ink } else { colours.brass });
             let response = ui.add(Button::new(text).frame(false));
             if chosen {
                 let line = Stroke::new(2.0, colours.brass);
@@ -471,6 +475,13 @@ fn title_box_hinted(ui: &mut Ui, name: &str, value: &mut String, hint: &str) {
         let width = ui.available_width();
         boxes::text_or_empty(ui, name, value, width, hint);
     });
+}
+
+/// The title of a page that has no name to edit, where that of others stands.
+fn title(ui: &mut Ui, text: &str) {
+    ui.add_space(2.0);
+    ui.label(look::title(text));
+    ui.add_space(2.0);
 }
 
 /// The heading of a section, with a line beneath.

@@ -99,7 +99,8 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, product: &mut Product) {
                     take(&mut draft, &reading, product);
                 }
             } else if !reading.found.is_empty() {
-                ui.add_enabled(false, egui::Button::new(t!("shed-enter-what-is-ticked")).frame(false));
+                ui.add_enabled(false, egui::Button::new(t!("shed-enter-what-is-ticked")).frame(false))
+                    .on_disabled_hover_text(t!("parts-nothing-is-ticked-yet"));
             }
             is_open = !boxes::act(ui, t!("shed-put-the-text-away")).clicked();
         });

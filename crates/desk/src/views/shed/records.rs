@@ -3,7 +3,7 @@
 use egui::{Label, Ui};
 use tankard_core::farm::id::fresh_where;
 use tankard_core::farm::{Farm, Id, Keeping, OwnElement};
-use tankard_core::season::profile::{self, Profile, Wanted, not_the_law};
+use tankard_core::season::profile::{self, Profile, not_the_law};
 use tankard_core::t;
 
 use super::{Bench, cross, line, quiet, section, sheets, word};
@@ -23,7 +23,8 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
     super::with_sheets(bench, ui, 284.0, form, |bench, ui| {
         for profile in profile::chosen(bench.farm()) {
             sheets::sheet(ui, profile.name(), |ui| {
-                let names: Vec<&str> = profile.elements.iter().map(Wanted::name).collect();
+                let names: Vec<&str> =
+                    profile.elements.iter().map(tankard_core::season::profile::Wanted::name).collect();
                 boxes::say(ui, &t!("shed-asks-for", names = names.join("; ")));
             });
         }
@@ -37,7 +38,7 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
     let before = bench.farm().keeping.clone();
     let mut keeping = before.clone();
     quiet(ui);
-    ui.label(look::title(t!("shed-records")));
+    super::title(ui, t!("shed-records"));
     ui.add(Label::new(not_the_law()).wrap());
     word(ui, t!("shed-the-profiles-are-a-help-to"));
     section(ui, t!("shed-who-keeps-them"));
@@ -165,7 +166,7 @@ fn own(farm: &Farm, ui: &mut Ui, keeping: &mut Keeping) {
                     t!("shed-any"),
                 );
                 word(ui, t!("shed-days-row"));
-                ui.checkbox(&mut element.restricted_only, t!("shed-restricted-only"));
+                boxes::tick(ui, &mut element.restricted_only, t!("shed-restricted-only"));
                 if cross(ui, &t!("shed-element", number = number)) {
                     taken = Some(key.clone());
                 }

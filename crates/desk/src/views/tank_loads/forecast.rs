@@ -198,7 +198,8 @@ fn look_at(desk: &mut Desk, ui: &mut Ui, mut coming: Coming) -> Option<Coming> {
             1 => t!("tank-loads-take-this-hour").to_owned(),
             _ => t!("tank-loads-take-these", count = count),
         };
-        if ui.add_enabled(count > 0, egui::Button::new(words)).clicked() {
+        let take = ui.add_enabled(count > 0, egui::Button::new(words));
+        if take.on_disabled_hover_text(t!("tank-loads-no-hour-was-read")).clicked() {
             let (taken, layout, now) = (coming.reading.hours.clone(), coming.layout.clone(), desk.now());
             desk.document.edit(|farm| farm.forecast.take(taken, &coming.source, now, layout));
             desk.tell(t!("tank-loads-taken-from", count = count, source = coming.source));

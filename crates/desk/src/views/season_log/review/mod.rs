@@ -145,7 +145,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
     state.kept = kept::fresh(state.kept.take(), farm, revision, &mut state.asked, today.year());
     let Some(mut kept) = state.kept.take() else { return };
     let mut printing = false;
-    let frame = Frame::new().inner_margin(Margin { left: 16, right: 16, top: 2, bottom: 8 });
+    let frame = Frame::new().inner_margin(Margin { left: 16, right: 16, top: 8, bottom: 8 });
     Panel::top("review choices")
         .frame(frame)
         .show_separator_line(false)
