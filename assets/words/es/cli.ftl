@@ -1,4 +1,4 @@
-# La línea de órdenes.
+# La línea de comandos.
 
 cli-about = Tankard: un escritorio sin red para la persona que decide qué va en el pulverizador.
 cli-about-plan = Muestra el plan con sus avisos
@@ -15,7 +15,7 @@ cli-about-boundaries = Escribe los linderos de los lotes como GeoJSON, o una apl
 cli-about-book = Escribe el libro de registros como PDF: cada registro con todo lo que contiene
 cli-about-workers = Escribe como PDF las hojas sobre las aplicaciones que se exhiben para los trabajadores (40 CFR 170.311) y muestra lo que les falta; código de salida 1 donde falta algo
 cli-about-check = Muestra todos los avisos, los de los planes y lo que está pendiente en los registros; código de salida 0 si no hay ninguno por encima de Nota, 1 si hay un Revisar, 2 si hay un Alto, 3 si el archivo es ilegible
-cli-about-help = Muestra este mensaje o la ayuda de las órdenes indicadas
+cli-about-help = Muestra este mensaje o la ayuda de los comandos indicados
 
 cli-help-open = La finca que se abre; sin ella la ventana pregunta por dónde empezar
 cli-help-view = La vista que se muestra primero
@@ -60,8 +60,8 @@ cli-help-workers-season = Los registros de este año
 cli-help-check-date = El día en que se ven los registros, por ejemplo 2031-06-12; sin él, hoy
 
 cli-usage-heading = Uso:
-cli-commands = Órdenes
-cli-command = ORDEN
+cli-commands = Comandos
+cli-command = COMANDO
 cli-arguments = Argumentos
 cli-options = Opciones
 cli-values = { $help } [valores: { $values }]
@@ -71,10 +71,10 @@ cli-wrong-value = el valor "{ $value }" no sirve para { $name }
 cli-wrong-value-one-of = el valor "{ $value }" no sirve para { $name }: debe ser uno de { $values }
 cli-wrong-value-because = el valor "{ $value }" no sirve para { $name }: { $why }
 cli-wrong-unknown = no se conoce el argumento "{ $name }"
-cli-wrong-command = no se conoce la orden "{ $name }"
+cli-wrong-command = no se conoce el comando "{ $name }"
 cli-wrong-missing = falta: { $names }
 cli-wrong-together = { $name } no se puede usar junto con { $other }
-cli-wrong-otherwise = no se entiende la línea de órdenes
+cli-wrong-otherwise = no se entiende la línea de comandos
 cli-more-help = Para saber más, pruebe --help.
 
 cli-not-a-language = uno de { $known }

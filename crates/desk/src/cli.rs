@@ -51,7 +51,7 @@ pub struct Start {
     /// Light or dark
     #[arg(long, value_enum)]
     pub theme: Option<ThemeName>,
-    /// The language of the desk: en or es
+    /// The language: en or es
     #[arg(long, value_parser = language)]
     pub language: Option<Language>,
     /// Scale in per cent, 80 to 200
