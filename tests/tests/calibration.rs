@@ -185,6 +185,15 @@ fn a_nozzle_that_gives_half_is_not_taken_for_the_middle() {
     assert!(steps.into_iter().any(|step| step.what == "mean of 3, 1 that is far off left out"));
 }
 
+/// The middle of an even number of nozzles lies between the two in the middle: 36 and 40 make 38, from which 31 and 45 lie 18.4 % off,
+/// within the 20 % of another size; from 40 the first would lie 22.5 % off, from 36 the last 25 % (arithmetic).
+#[test]
+fn the_middle_of_an_even_number_lies_between_two() {
+    let judged = judged(catch(&[31.0, 45.0, 36.0, 40.0]));
+    assert!(judged.nozzles.iter().all(|nozzle| nozzle.state != State::OtherSize), "{:?}", states(&judged));
+    assert!((judged.flow.unwrap().to_us_gallons_per_minute() - 0.38).abs() < 1e-9);
+}
+
 #[test]
 fn a_nozzle_that_gives_nothing_is_blocked_and_one_not_caught_is_none() {
     let mut test = catch(&[40.0, 0.0, 40.0, 40.0]);

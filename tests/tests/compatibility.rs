@@ -15,9 +15,10 @@ use tankard_core::farm::{
 use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::loads::card::cards;
 use tankard_core::mix::charge::{Conflict, conflict};
+use tankard_core::mix::jar::{Jar, JarStep, jar};
 use tankard_core::mix::{order, pairs};
 use tankard_core::plan::{Plan, plan};
-use tankard_core::quantity::{ActiveBasis, AsTyped, Quantity};
+use tankard_core::quantity::{ActiveBasis, Amount, AsTyped, Quantity};
 use tankard_tests::cases;
 
 fn typed<Q: Quantity>(text: &str) -> AsTyped<Q> {
@@ -614,5 +615,54 @@ fn every_order_puts_dry_products_before_liquids_and_gives_a_reason() {
         for placed in order::place(&mix, name, CarrierKind::Water, &mut Vec::new()) {
             assert!(placed.why.contains("place") && placed.why.len() > 40, "{}", placed.why);
         }
+    }
+}
+
+proptest! {
+    #![proptest_config(cases(200))]
+
+    /// Arithmetic: what has been poured and the carrier between make the jar, each line lies above the one before, and no line
+    /// leaves too little room for what is still to come. A tank is never to be more than full before a product goes in.
+    #[test]
+    fn a_jar_is_filled_to_its_line(
+        kinds in prop::collection::vec(kinds(), 1..7),
+        carrier in prop::sample::select(&CarrierKind::ALL[..]),
+        size in prop::sample::select(&Jar::ALL[..]),
+    ) {
+        let mut farm = farm("corn", "NIS");
+        farm.products.clear();
+        let pass = &mut farm.passes["p"];
+        pass.mix.clear();
+        pass.carrier_kind = carrier;
+        for (n, (kind, place)) in kinds.into_iter().enumerate() {
+            let product = any_product(kind, place);
+            let rate = if product.is_liquid() { "1 qt/ac" } else { "4 oz wt/ac" };
+            pass.mix.push(Line::new(&format!("p{n}"), typed(rate)));
+            farm.products.insert(format!("p{n}"), product);
+        }
+        let plan = plan(&farm, "p").unwrap();
+        for placed in &plan.order {
+            prop_assert!((0.0..=1.0).contains(&placed.full_before), "{placed:?}");
+        }
+        let jar = jar(&plan, &farm, size).unwrap();
+        let liquid = |item: usize| match jar.items[item].exact {
+            Amount::Volume(volume) => volume.to_litres(),
+            Amount::Mass(_) => 0.0,
+        };
+        let (mut level, mut to_come) = (0.0, (0..jar.items.len()).map(liquid).sum::<f64>());
+        for step in &jar.steps {
+            match step {
+                JarStep::Carrier { add, to } => {
+                    prop_assert!(add.to_litres() > 0.0 && (level + add.to_litres() - to.to_litres()).abs() < 1e-9);
+                    level = to.to_litres();
+                    prop_assert!(level + to_come <= size.volume().to_litres() + 1e-9);
+                }
+                JarStep::Product { item } => {
+                    level += liquid(*item);
+                    to_come -= liquid(*item);
+                }
+            }
+        }
+        prop_assert!((level - size.volume().to_litres()).abs() < 1e-9, "{level}");
     }
 }

@@ -322,6 +322,12 @@ fn crop_stages_across_scales() {
     of_the_label(&farm, Level::Stop, "Mill field is at R1; Alpha 480 SL (demo) may be used up to BBCH 59");
     farm.fields["f"].stage = "knee high".to_owned();
     of_the_label(&farm, Level::Check, "\"knee high\", which cannot be compared");
+    // Reproductive stages come after all of leaves and the tassel, and in the order of their numbers.
+    statement(&mut farm).to_stage = "R3".to_owned();
+    for (stage, allowed) in [("V12", true), ("VT", true), ("R1", true), ("R3", true), ("R4", false), ("R6", false)] {
+        farm.fields["f"].stage = stage.to_owned();
+        assert_eq!(found(&farm, "may be used up to").is_none(), allowed, "{stage}");
+    }
 }
 
 #[test]

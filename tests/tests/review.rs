@@ -440,15 +440,24 @@ fn a_half_that_comes_late_is_of_the_application_that_lacks_it() {
 #[test]
 fn planned_against_applied_by_hand() {
     let mut farm = small();
+    let mut shed = Product::new("Product (demo)", ProductKind::Herbicide, Formulation::SL);
+    shed.actives.push(tankard_core::farm::Active {
+        name: "glyphosate".to_owned(),
+        group: "9".to_owned(),
+        basis: ActiveBasis::AcidEquivalent,
+        content: typed("4 lb/gal"),
+    });
+    farm.products.insert("p".to_owned(), shed);
     record(&mut farm, "off", "2031-05-01", &[("a", "60 ac")]);
     record(&mut farm, "right", "2031-05-02", &[("a", "80 ac")]);
     record(&mut farm, "unplanned", "2031-05-03", &[("a", "80 ac")]);
-    for (id, amount) in [("off", "9 gal"), ("right", "10 gal"), ("unplanned", "10 gal")] {
+    record(&mut farm, "unplanned too", "2031-05-04", &[("a", "80 ac")]);
+    for (id, amount) in [("off", "9 gal"), ("right", "10 gal"), ("unplanned", "10 gal"), ("unplanned too", "10 gal")] {
         let mut line = RecordLine::new("p", "Product (demo)", typed(amount));
-        line.planned = (id != "unplanned").then(|| typed("10 gal"));
+        line.planned = (!id.starts_with("unplanned")).then(|| typed("10 gal"));
         let record = &mut farm.records[id];
         record.lines.push(line);
-        if id != "unplanned" {
+        if !id.starts_with("unplanned") {
             record.fields["a"].planned = Some(typed("80 ac"));
         }
     }
@@ -456,7 +465,10 @@ fn planned_against_applied_by_hand() {
     farm.records["off"].volume = Some(typed("900 gal"));
     farm.records["off"].left =
         Some(tankard_core::farm::Left { volume: typed("100 gal"), went: "thinned and sprayed out".to_owned() });
-    let planned = of_farm(&farm, &Choice::all()).planned;
+    let found = of_farm(&farm, &Choice::all());
+    // A herbicide whose record kept no active: each time counts.
+    assert_eq!(found.actives.silent, [("Product (demo)".to_owned(), 4)]);
+    let planned = found.planned;
     let per_cent = |share: tankard_core::quantity::Share| (share.to_percent() * 1e9).round() / 1e9;
     let rate = planned.rate.unwrap();
     assert_eq!(
@@ -471,7 +483,7 @@ fn planned_against_applied_by_hand() {
     let volume = planned.volume.unwrap();
     assert_eq!((volume.n, per_cent(volume.mean)), (1, -10.0));
     assert_eq!(volume.bars, [0, 0, 1, 0, 0, 0, 0, 0, 0]);
-    assert_eq!((planned.without_plan, planned.left_told, planned.worst.len()), (1, 1, 1));
+    assert_eq!((planned.without_plan, planned.left_told, planned.worst.len()), (2, 1, 1));
     assert!((planned.left.to_us_gallons() - 100.0).abs() < 1e-9);
     assert_eq!((planned.worst[0].record.as_str(), per_cent(planned.worst[0].error)), ("off", 20.0));
 }

@@ -298,9 +298,23 @@ fn pulsed_valves_hold_the_pressure() {
     near(mph(half.speeds.unwrap().least), 0.3 * 11.88);
     near(mph(half.speeds.unwrap().most), 11.88);
     assert!(half.curve.iter().all(|point| point.pressure == half.pressure.unwrap() && point.duty.is_some()));
+    // The picture runs evenly from a fifth below what fits to a fifth above.
+    let speeds: Vec<f64> = half.curve.iter().map(|point| mph(point.speed)).collect();
+    near(speeds[0], 0.8 * 0.3 * 11.88);
+    near(*speeds.last().unwrap(), 1.2 * 11.88);
+    let step = (speeds.last().unwrap() - speeds[0]) / (speeds.len() - 1) as f64;
+    speeds.windows(2).for_each(|pair| near(pair[1] - pair[0], step));
     must_not(&farm, "stand open");
     farm.passes["p"].speed = Some(q("13 mph"));
     must(&farm, Level::Check, "the valves would stand open 109 % of the time; they may from 30 % to 100 %");
+    farm.passes["p"].speed = Some(q("5.94 mph"));
+    farm.passes["p"].carrier_kind = CarrierKind::UreaAmmoniumNitrate;
+    farm.passes["p"].density = Some(q("10.65 lb/gal"));
+    // University of Nebraska-Lincoln, CropWatch, 2016: 28-0-0 flows through a nozzle as water divided by 1.13.
+    let heavy = setting(&farm);
+    assert!((heavy.duty.unwrap().to_percent() / 50.0 - 1.13).abs() < 0.005, "{:?}", heavy.duty);
+    farm.passes["p"].carrier_kind = CarrierKind::Water;
+    farm.passes["p"].density = None;
     // 0.4 % too fast: nothing stands open longer than always.
     farm.passes["p"].speed = Some(q("11.93 mph"));
     must(&farm, Level::Check, "the valves would stand open just over 100 % of the time; they may from 30 % to 100 %");

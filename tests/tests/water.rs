@@ -256,7 +256,12 @@ fn each_load_has_its_dose() {
     let mut solution = sulfate(Formulation::SL);
     solution.actives.push(active("ammonium sulfate", ActiveBasis::ActiveIngredient, "3.4 lb/gal"));
     add(&mut liquid, "s", solution, None);
-    for (farm, full, rest) in [(dry, "102 lb", "76.5 lb"), (liquid, "30 gal", "22.5 gal")] {
+    // Of a blend that is half salt it takes twice as much.
+    let mut half = farm();
+    let mut blend = sulfate(Formulation::SG);
+    blend.actives.push(active("ammonium sulfate", ActiveBasis::ActiveIngredient, "50 % w/w"));
+    add(&mut half, "s", blend, None);
+    for (farm, full, rest) in [(dry, "102 lb", "76.5 lb"), (liquid, "30 gal", "22.5 gal"), (half, "204 lb", "153 lb")] {
         let plan = planned(&farm);
         let (doses, working) = per_load(&plan.water, &plan.loads, Units::UsCustomary);
         assert_eq!(doses.len(), 4);

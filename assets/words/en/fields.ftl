@@ -481,6 +481,7 @@ fields-parcel = Parcel
 fields-reference-in-the-aid-claim = reference in the aid claim
 fields-next-crop = next crop
 fields-next-crop-8c6 = Next crop
+fields-next-crop-from-the-list = Next crop from the list
 fields-note-on-the-field = Note on the field
 fields-weeds-that-stand-up-to-a = Weeds that stand up to a group
 fields-resistant-weed = Resistant weed { $number }

@@ -86,3 +86,4 @@ parts-working = Working: { $title }
 ## desk/parts/offers.rs
 
 parts-takes = { $keys } takes { $first }
+parts-or-pick = or pick

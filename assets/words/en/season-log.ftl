@@ -667,6 +667,7 @@ season-log-not-yet-27c = Not yet
 season-log-sign = Sign…
 season-log-sign-the-record = Sign the record…
 season-log-not-signed-it-may-be-edited = not signed; it may be edited
+season-log-its-day-is-still-to-come = The day of this record, { $date }, is still to come: it can be signed once it is sprayed.
 season-log-signed-by-by-at = Signed by { $by }, { $at }
 season-log-the-signature-is-gone = The signature is gone
 season-log-this-seal-does-not-hold = this seal does not hold

@@ -522,6 +522,7 @@ season-why-it-is-changed-is-not = why it is changed is not typed; type the reaso
 season-nothing-differs-from-what-stands-there = nothing differs from what stands there; change something first
 season-the-record-is-not-signed-so = the record is not signed, so it is edited and not amended
 season-the-record-is-signed-already-what = the record is signed already; what is to be changed is amended
+season-the-day-of-the-record-is-still-to-come = the day of the record, { $date }, is still to come: sign it once it is sprayed
 season-the-record-was-changed-outside-of = the record was changed outside of an amendment; take it as it is first, or put back what stood there
 season-the-seals-of-the-record-hold = the seals of the record hold; what is to be changed is amended
 season-what-was-signed-cannot-be-told = what was signed cannot be told: { $it }

@@ -484,6 +484,7 @@ fields-parcel = Parcela
 fields-reference-in-the-aid-claim = referencia en la solicitud de apoyo
 fields-next-crop = próximo cultivo
 fields-next-crop-8c6 = Próximo cultivo
+fields-next-crop-from-the-list = Próximo cultivo de la lista
 fields-note-on-the-field = Nota sobre el lote
 fields-weeds-that-stand-up-to-a = Malezas que resisten a un grupo
 fields-resistant-weed = Maleza resistente { $number }

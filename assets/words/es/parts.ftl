@@ -86,3 +86,4 @@ parts-working = Cálculo: { $title }
 ## desk/parts/offers.rs
 
 parts-takes = { $keys } toma { $first }
+parts-or-pick = o elija

@@ -667,6 +667,7 @@ season-log-not-yet-27c = Aún no
 season-log-sign = Firmar…
 season-log-sign-the-record = Firmar el registro…
 season-log-not-signed-it-may-be-edited = sin firmar; puede editarse
+season-log-its-day-is-still-to-come = El día de este registro, { $date }, aún no llega: se puede firmar una vez aplicado.
 season-log-signed-by-by-at = Firmado por { $by }, { $at }
 season-log-the-signature-is-gone = La firma se perdió
 season-log-this-seal-does-not-hold = este sello no es válido

@@ -208,7 +208,10 @@ impl Picker {
                         let (padding, gap) = (ui.spacing().button_padding.x, ui.spacing().item_spacing.x);
                         let buttons = look::width(ui, verb) + look::width(ui, t!("app-cancel")) + 4.0 * padding;
                         let width = (ui.available_width() - buttons - 2.0 * gap).max(120.0);
-                        let response = boxes::text(ui, t!("app-path-of-the-file"), text, width);
+                        // Enter in it is the answer, and leads nowhere else.
+                        let response = ui
+                            .add(egui::TextEdit::singleline(text).desired_width(width))
+                            .accessible_name(t!("app-path-of-the-file"));
                         if !std::mem::replace(shown, true) {
                             response.request_focus();
                         }

@@ -109,6 +109,8 @@ impl Desk {
     }
 
     fn show_notice(&mut self, ui: &mut Ui) {
+        let now = self.document.revision();
+        self.notice.take_if(|notice| notice.of.is_some_and(|of| of != now));
         if let Some(notice) = &self.notice {
             let colours = look::colours(ui);
             let mut done = false;

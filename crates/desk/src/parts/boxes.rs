@@ -16,6 +16,7 @@ use tankard_core::farm::{Droplets, MonthDay, SunTime};
 use tankard_core::quantity::{AsTyped, Quantity, Share, Units};
 use tankard_core::t;
 
+use super::pick;
 use crate::look;
 
 /// What to type, where it may be typed.
@@ -62,6 +63,18 @@ pub fn tire(ctx: &egui::Context) {
     });
 }
 
+/// Whether something waits for the keyboard, so that what is typed is still to wait too.
+pub fn is_wanted(ctx: &egui::Context) -> bool {
+    ctx.data(|data| data.get_temp::<(Wanted, u8)>(wanted_id()).is_some())
+}
+
+/// Enter in a box of one line leads to the next box, so that what is typed then does not go nowhere.
+fn go_on(ui: &Ui, response: &Response) {
+    if response.lost_focus() && ui.input(|input| input.key_pressed(egui::Key::Enter)) {
+        want_next(ui.ctx());
+    }
+}
+
 /// Takes the keyboard where it is this one that is wanted.
 fn claim(ui: &Ui, name: &str, response: &Response, is_box: bool) -> bool {
     let wanted: Option<(Wanted, u8)> = ui.data(|data| data.get_temp(wanted_id()));
@@ -73,7 +86,10 @@ fn claim(ui: &Ui, name: &str, response: &Response, is_box: bool) -> bool {
     if is_it && ui.is_enabled() {
         ui.data_mut(|data| data.remove::<(Wanted, u8)>(wanted_id()));
         response.request_focus();
-        response.scroll_to_me(Some(Align::Center));
+        // What is in view stays where it is.
+        if !ui.clip_rect().contains_rect(response.rect) {
+            response.scroll_to_me(Some(Align::Center));
+        }
         return true;
     }
     false
@@ -131,6 +147,7 @@ pub fn text(ui: &mut Ui, name: &str, value: &mut String, width: f32) -> Response
         edit.desired_width(width).align(egui::Align2::LEFT_CENTER)
     });
     select_on_tab(ui, name, &out, value);
+    go_on(ui, &out);
     out.accessible_name(name)
 }
 
@@ -157,6 +174,8 @@ struct Draft {
     text: String,
     /// What the farm holds because of it; another value means that undo or another box changed it.
     over: String,
+    /// What the farm held before it was typed, and holds again where the text cannot be read: never a readable piece of it.
+    before: String,
     /// Why it cannot be read.
     problem: Option<String>,
 }
@@ -238,7 +257,7 @@ fn read_box(
         note_unread(ui.ctx(), id, None);
     }
     let mut text = draft.as_ref().map_or_else(|| current.to_owned(), |draft| draft.text.clone());
-    let problem = draft.and_then(|draft| draft.problem);
+    let (before, problem) = draft.map_or_else(|| (current.to_owned(), None), |draft| (draft.before, draft.problem));
     let hint = hint_in(ui, hint);
     let ink = problem.is_some().then(|| look::colours(ui).stop);
     let response = add_line(ui, Some(edit_id), &mut text, (FontSelection::Default, ink), |edit| {
@@ -264,21 +283,26 @@ fn read_box(
         note_unread(ui.ctx(), id, None);
         return None;
     }
+    if problem.is_none() {
+        go_on(ui, &response);
+    } else if response.lost_focus() && ui.input(|input| input.key_pressed(egui::Key::Enter)) {
+        // Whoever is done with a text that cannot be read is still to hear why.
+        response.request_focus();
+    }
     if !response.changed() {
         return None;
     }
-    let (over, problem) = match read(&text) {
-        Ok(held) => (held, None),
-        Err(problem) => (current.to_owned(), Some(problem)),
+    let (over, problem, held) = match read(&text) {
+        Ok(over) => (over, None, text.clone()),
+        Err(problem) => (before.clone(), Some(problem), before.clone()),
     };
     note_unread(
         ui.ctx(),
         id,
-        problem.clone().map(|problem| Unread { id, name: name.to_owned(), problem, instead: current.to_owned() }),
+        problem.clone().map(|problem| Unread { id, name: name.to_owned(), problem, instead: before.clone() }),
     );
-    let understood = problem.is_none();
-    ui.data_mut(|data| data.insert_temp(id, Draft { text: text.clone(), over, problem }));
-    (understood && text != current).then_some(text)
+    ui.data_mut(|data| data.insert_temp(id, Draft { text, over, before, problem }));
+    (held != current).then_some(held)
 }
 
 /// The id of the box of a quantity, day or time under a name in the same place.
@@ -457,10 +481,11 @@ pub fn month_day_or_none(ui: &mut Ui, name: &str, value: &mut Option<MonthDay>, 
     }
 }
 
-/// A box for a time of day by the sun, written "1 h after sunrise".
+/// A box for a time of day by the sun, such as "1 h after sunrise".
 pub fn sun_time(ui: &mut Ui, name: &str, value: &mut SunTime, width: f32) {
-    let read = |text: &str| text.parse::<SunTime>().map(|time| time.to_string());
-    if let Some(text) = read_box(ui, name, &value.to_string(), width, "1 h after sunrise", read)
+    let read = |text: &str| text.parse::<SunTime>().map(SunTime::words);
+    let hint = SunTime { sunset: false, minutes: 60 }.words();
+    if let Some(text) = read_box(ui, name, &value.words(), width, &hint, read)
         && let Ok(time) = text.parse()
     {
         *value = time;
@@ -531,6 +556,17 @@ pub fn count_or_none(ui: &mut Ui, name: &str, value: &mut Option<u32>, width: f3
     }
 }
 
+/// What may be picked in place of typing it into the box before.
+pub fn pick(ui: &mut Ui, name: &str, value: &mut String, all: Vec<String>, width: f32) {
+    let mut picked = None;
+    let all: Vec<Option<String>> = all.into_iter().map(Some).collect();
+    let say = |text: &Option<String>| text.clone().unwrap_or_else(|| t!("parts-or-pick").to_owned());
+    choice(ui, name, &mut picked, &all, say, width);
+    if let Some(picked) = picked {
+        *value = picked;
+    }
+}
+
 /// A choice among a few.
 pub fn choice<T: PartialEq + Clone>(
     ui: &mut Ui,
@@ -555,18 +591,22 @@ pub fn choice<T: PartialEq + Clone>(
     // In a slot of its own, since a long text would widen the box.
     let response = ui
         .allocate_ui_with_layout(slot, Layout::left_to_right(Align::Center), |ui| {
-            ComboBox::from_id_salt(("choice", name)).width(width).truncate().selected_text(shown.clone()).show_ui(
-                ui,
-                |ui| {
-                    for each in all {
-                        // The keyboard chooses too, and then the list is done.
-                        if ui.selectable_value(value, each.clone(), say(each)).clicked() {
-                            is_chosen = true;
-                            ui.close();
-                        }
+            ComboBox::from_id_salt(("choice", name))
+                .width(width)
+                // Half a row below the last whole one says that there are more.
+                .height((ui.spacing().interact_size.y + ui.spacing().item_spacing.y) * 9.5)
+                .truncate()
+                .selected_text(shown.clone())
+                .show_ui(ui, |ui| {
+                    let rows: Vec<String> = all.iter().map(&say).collect();
+                    let at = all.iter().position(|each| each == value);
+                    // The keyboard chooses too, and then the list is done.
+                    if let Some(each) = pick::rows(ui, &rows, at).and_then(|at| all.get(at)) {
+                        *value = each.clone();
+                        is_chosen = true;
+                        ui.close();
                     }
-                },
-            )
+                })
         })
         .inner;
     let response = response.response.accessible_name(format!("{name}: {shown}"));
@@ -678,6 +718,7 @@ pub fn text_or_empty(ui: &mut Ui, name: &str, value: &mut String, width: f32, hi
     })
     .accessible_name(name);
     select_on_tab(ui, name, &response, value);
+    go_on(ui, &response);
     response
 }
 

@@ -14,6 +14,7 @@ pub mod left_out;
 pub mod lists;
 pub mod mark;
 pub mod offers;
+pub mod pick;
 pub mod setting_plot;
 pub mod spoken;
 pub mod strip;

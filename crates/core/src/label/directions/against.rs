@@ -1,8 +1,7 @@
 //! What was read, against what the form holds: the same, something else, or nothing yet; and taking it over.
 
 use super::Found;
-use crate::farm::{Product, Says, Statement};
-use crate::label::plain_crop;
+use crate::farm::{Product, Says, Statement, crop};
 use crate::language::t;
 use crate::quantity::{AsTyped, Quantity, Units};
 use crate::words::to;
@@ -19,11 +18,8 @@ pub enum Stands {
 }
 
 /// Whether a typed statement is for a crop and always.
-pub(super) fn is_for(typed: &Statement, crop: &str) -> bool {
-    plain_crop(&typed.crop) == plain_crop(crop)
-        && typed.when.is_empty()
-        && typed.from_stage.is_empty()
-        && typed.to_stage.is_empty()
+pub(super) fn is_for(typed: &Statement, name: &str) -> bool {
+    crop::same(&typed.crop, name) && typed.when.is_empty() && typed.from_stage.is_empty() && typed.to_stage.is_empty()
 }
 
 /// How it stands to what is typed. What is typed for a stage or a condition speaks of something else.

@@ -34,7 +34,7 @@ pub fn acts(desk: &mut Desk, ui: &mut Ui, pass_id: &str) {
         (false, _) => t!("season-log-record-as-sprayed"),
     };
     let mut wanted = None;
-    if boxes::act(ui, words).clicked() {
+    if boxes::button(ui, words).clicked() {
         wanted = Some(if rest.is_some() { Wanted::Rest } else { Wanted::All });
     }
     let loads: Vec<u32> = plan.iter().flat_map(|plan| &plan.loads).map(|load| load.number).collect();

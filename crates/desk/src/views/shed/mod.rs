@@ -44,7 +44,7 @@ const SMALL: f32 = 1000.0;
 const WIDE: f32 = 860.0;
 
 /// The lists, and the farm itself.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 enum Page {
     #[default]
     Products,
@@ -318,7 +318,7 @@ fn list(bench: &mut Bench, ui: &mut Ui, is_tight: bool) {
         Panel::bottom("shed acts").frame(inset(14, 8)).show(ui, |ui| acts(bench, ui));
     }
     CentralPanel::default().frame(Frame::new()).show(ui, |ui| {
-        ScrollArea::vertical().id_salt(bench.state.page.name()).auto_shrink(false).show(ui, |ui| {
+        ScrollArea::vertical().id_salt(bench.state.page).auto_shrink(false).show(ui, |ui| {
             Frame::new().inner_margin(Margin { left: 14, right: 6, top: 0, bottom: 8 }).show(ui, |ui| {
                 ui.spacing_mut().item_spacing.y = 0.0;
                 match bench.state.page {
@@ -400,7 +400,7 @@ fn with_sheets(
 ) {
     let ground = Frame::new().fill(look::colours(ui).ground);
     let state = &bench.state;
-    let salt = (state.page.name(), state.product.clone(), state.water.clone(), state.rig.clone(), state.rigs.page());
+    let salt = (state.page, state.product.clone(), state.water.clone(), state.rig.clone(), state.rigs.page());
     let wide = ui.available_width() >= WIDE;
     let mut left = ui.available_rect_before_wrap();
     let mut right = left;

@@ -142,23 +142,27 @@ fn found(ui: &mut Ui, draft: &mut Draft, reading: &Reading, product: &Product, u
             ui.spacing_mut().item_spacing.y = 1.0;
             let stands = stands(found, product);
             let says = &found.statement.says;
-            let crop =
-                if found.statement.crop.is_empty() { String::new() } else { format!(" in {}", found.statement.crop) };
+            let crop = &found.statement.crop;
             let value = in_form(says, None);
             let shown = in_form(says, Some(units));
             let shown = if boxes::same_reading(&shown, &value) { String::new() } else { format!(" (= {shown})") };
-            let becomes = format!("{}{crop}: {value}", capital(says.name()));
+            let name = capital(says.name());
+            let becomes = if crop.is_empty() {
+                t!("shed-becomes", name = name, value = value)
+            } else {
+                t!("shed-becomes-in-a-crop", name = name, crop = crop, value = value)
+            };
             ui.horizontal_wrapped(|ui| {
                 if matches!(stands, Stands::Same(_)) {
                     *line = (false, false);
                     ui.label(look::strong(&becomes));
-                    word(ui, "stands there already");
+                    word(ui, t!("shed-stands-there-already"));
                     return;
                 }
                 ui.scope(|ui| {
                     ui.visuals_mut().widgets.inactive.bg_stroke = Stroke::new(1.0, look::colours(ui).soft);
                     ui.add(Checkbox::new(&mut line.0, look::strong(&becomes)))
-                        .accessible_name(format!("Enter {becomes}"));
+                        .accessible_name(t!("shed-enter", becomes = becomes));
                 });
                 if !shown.is_empty() {
                     word(ui, shown.trim_start());

@@ -144,6 +144,8 @@ fn pages(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
             }
             ui.add_space(8.0);
         }
+        // Not a page: what it does, it does at once.
+        ui.separator();
         crate::views::season_log::acts(desk, ui, id);
         if !narrow {
             time(desk, ui, plan);

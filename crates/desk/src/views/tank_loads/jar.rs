@@ -132,7 +132,7 @@ fn heading(desk: &mut Desk, ui: &mut Ui, test: &JarTest) {
             .clicked()
         {
             desk.tank_loads.jar.asked = Some((test.pass.clone(), test.jar));
-            let path = desk.beside_as(&test.pass, "-jar-test.pdf");
+            let path = desk.beside_pass(&test.pass, "-jar-test.pdf");
             desk.ask_file(Purpose::SaveJar, path, ui.ctx());
         }
     });

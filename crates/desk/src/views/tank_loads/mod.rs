@@ -22,6 +22,7 @@ use std::sync::Arc;
 
 use egui::{CentralPanel, Frame, Margin, Panel, ScrollArea, Ui, Vec2};
 use jiff::civil::{Date, DateTime};
+use tankard_core::language::spoken;
 use tankard_core::loads::gauge::gauge;
 use tankard_core::plan::Plan;
 use tankard_core::quantity::Quantity;
@@ -291,7 +292,7 @@ fn gauge_sheet(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, height: f32)
                 farm.passes.get(id).map(|pass| pass.carrier_kind).unwrap_or_default(),
                 tank,
                 units,
-                &[],
+                &[spoken()],
             );
             let room = Vec2::new(ui.available_width(), (height - 60.0).max(200.0));
             crate::parts::gauge::show(ui, &drawn, &tank.show(units), room);

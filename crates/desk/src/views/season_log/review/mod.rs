@@ -50,7 +50,7 @@ fn no_product() -> &'static str {
 }
 
 /// The pages.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum Page {
     /// Passes and ground.
     #[default]
@@ -177,7 +177,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
     CentralPanel::default().frame(Frame::new().inner_margin(margin)).show(ui, |ui| {
         let page = state.page;
         // Each page keeps its own place.
-        ScrollArea::vertical().id_salt(("review", page.name())).auto_shrink(false).show(ui, |ui| {
+        ScrollArea::vertical().id_salt(("review", page)).auto_shrink(false).show(ui, |ui| {
             ui.set_width(ui.available_width() - 12.0);
             by_keys(ui);
             ui.label(look::title(page.name()));

@@ -4,6 +4,7 @@
 use egui::{Label, Ui};
 use jiff::civil::Date;
 use tankard_core::farm::{Container, ContainerKind, Empties, Farm, Id, Moved, Movement, Product};
+use tankard_core::language::yes_or_no;
 use tankard_core::quantity::{Amount, AsTyped, Price, Quantity, Units};
 use tankard_core::stock::{self, Account, Entry};
 use tankard_core::t;
@@ -257,7 +258,7 @@ fn in_the_count(ui: &mut Ui, product: &Product, form: &Form) {
         let text = t!(
             "shed-it-was-counted-on-what-happened",
             counted = sheets::day(counted),
-            which = if product.counted_after { "yes" } else { "no" }
+            which = yes_or_no(product.counted_after)
         );
         boxes::say(ui, &text);
     }
