@@ -53,7 +53,8 @@ pub(super) fn form(ui: &mut Ui, id: &Id, field: &mut Field, farm: &Farm) {
     boxes::row(ui, t!("fields-next-crop"), |ui| {
         boxes::text(ui, t!("fields-next-crop-8c6"), &mut field.next_crop, look::BOX);
         let offered = crop::offered().into_iter().map(str::to_owned).collect();
-        boxes::pick(ui, t!("fields-next-crop-from-the-list"), &mut field.next_crop, offered, look::BOX);
+        let width = look::BOX.min(ui.available_width());
+        boxes::pick(ui, t!("fields-next-crop-from-the-list"), &mut field.next_crop, offered, width);
     });
     boxes::row(ui, t!("fields-head-note"), |ui| {
         boxes::text(ui, t!("fields-note-on-the-field"), &mut field.note, 320.0);

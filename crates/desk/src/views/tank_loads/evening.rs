@@ -124,7 +124,7 @@ fn stopped(desk: &mut Desk, ui: &mut Ui, made: &Made) {
                 desk.tank_loads.choose(&slot.pass);
                 desk.tank_loads.reveal = true;
             }
-            ui.label(look::soft(ui, t!("parts-stop", stops = stops)));
+            ui.add(egui::Label::new(look::soft(ui, t!("parts-stop", stops = stops))).extend());
         });
     }
 }
@@ -293,6 +293,9 @@ fn of_rig(desk: &mut Desk, ui: &mut Ui, made: &Made, rig: &RigDay, day: &mut Day
     }
 }
 
+/// Width of a page on which a pass and what can be done with it do not stand in one line.
+const SMALL: f32 = 600.0;
+
 /// A pass of the day.
 fn row(
     desk: &mut Desk,
@@ -308,8 +311,9 @@ fn row(
     let (Some(pass), Some(plan)) = (farm.passes.get(&slot.pass), made.plan(&slot.pass)) else { return };
     let name = pass.name.clone();
     ui.push_id(("slot", &slot.pass), |ui| {
-        let wide = (ui.available_width() - 470.0).clamp(90.0, 320.0);
         // On a small screen what can be done with it stands under it.
+        let is_small = ui.available_width() < SMALL;
+        let wide = (ui.available_width() - if is_small { 300.0 } else { 470.0 }).clamp(90.0, 320.0);
         ui.horizontal_wrapped(|ui| {
             cell(ui, 20.0, true, |ui| {
                 // As in the picture and on the sheet.
@@ -334,10 +338,16 @@ fn row(
             cell(ui, 58.0, true, |ui| {
                 ui.label(t!("tank-loads-count-loads", loads = plan.loads.len()));
             });
-            if let Some((rig, at)) = place {
+            if let Some((rig, at)) = place.filter(|_| !is_small) {
                 acts(ui, made, rig, at, &name, day);
             }
         });
+        if let Some((rig, at)) = place.filter(|_| is_small) {
+            ui.horizontal_wrapped(|ui| {
+                ui.add_space(28.0);
+                acts(ui, made, rig, at, &name, day);
+            });
+        }
         let stops = plan.count(Level::Stop) > 0;
         if stops || !slot.why.is_empty() {
             ui.horizontal_top(|ui| {
