@@ -15,7 +15,7 @@ struct Usual {
     examples: [&'static str; 2],
 }
 
-const USUAL: [Usual; 19] = [
+const USUAL: [Usual; 20] = [
     usual("74.6 ac", [&["ac"], &["ac"], &["ha"]], ["74.6 ac", "30.2 ha"]),
     usual("1200 gal", [&["gal"], &["imp gal"], &["L"]], ["1000 imp gal", "4500 L"]),
     usual("51 lb", [&["lb"], &["lb"], &["kg"]], ["51 lb", "25 kg"]),
@@ -43,6 +43,11 @@ const USUAL: [Usual; 19] = [
     usual("68 °F", [&["°F"], &["°F"], &["°C"]], ["68 °F", "20 °C"]),
     usual("540 g/L", [&["g/L", "lb/gal", "% w/w"], &["g/L", "% w/w"], &["g/L", "% w/w"]], ["540 g/L", "540 g/L"]),
     usual("2.5 gal", [&["gal", "lb"], &["imp gal", "lb"], &["L", "kg"]], ["2.5 imp gal", "10 L"]),
+    usual(
+        "24.50 / gal",
+        [&["/ gal", "/ lb"], &["/ imp gal", "/ lb"], &["/ L", "/ kg"]],
+        ["29.50 / imp gal", "6.50 / L"],
+    ),
 ];
 
 const fn usual(of: &'static str, units: [&'static [&'static str]; 3], examples: [&'static str; 2]) -> Usual {
@@ -206,9 +211,11 @@ mod tests {
             fits::<Temperature>(),
             fits::<Concentration>(),
             fits::<Amount>(),
+            fits::<Price>(),
         ];
         rows.sort_unstable();
         assert_eq!(rows, (0..USUAL.len()).collect::<Vec<_>>());
         assert_eq!(example::<Price>(US), Price::EXAMPLE);
+        assert_eq!(meant::<Price>("24.50", "", US)[0], "24.50 / gal");
     }
 }
