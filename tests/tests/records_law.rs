@@ -259,7 +259,7 @@ fn each_legal_element_is_read_from_the_record_and_missed_where_it_is_not_there()
         let mut farm = farm;
         empty(&mut farm, &mut record, &row.key);
         let findings = found(&farm, &record, today);
-        assert!(findings.iter().any(|finding| finding.text.contains(&wanted.name)), "{row:?}: {findings:?}");
+        assert!(findings.iter().any(|finding| finding.text.contains(wanted.name())), "{row:?}: {findings:?}");
     }
 }
 

@@ -50,6 +50,9 @@ parts-line = Line { $line }: { $why }
 
 parts-move-up = Move up
 parts-move-down = Move down
+parts-it-is-the-first-already = It is the first already
+parts-it-is-the-last-already = It is the last already
+parts-nothing-is-ticked-yet = Nothing is ticked yet
 parts-copy = Copy
 parts-remove = Remove
 
@@ -81,3 +84,4 @@ parts-working = Working: { $title }
 ## desk/parts/offers.rs
 
 parts-takes = { $keys } takes { $first }
+parts-or-pick = or pick

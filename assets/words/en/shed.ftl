@@ -34,7 +34,6 @@ shed-add-a-condition-to-the = { $of ->
     }
 shed-group = group { $group }
 shed-about-something-from-the-shed = about something from the shed
-shed-or-pick = or pick
 shed-it-speaks-of = it speaks of
 shed-adjuvant-class = adjuvant class
 shed-rate-at-least = rate at least
@@ -958,6 +957,10 @@ shed-paste-directions = Paste directions…
 shed-paste-what-the-directions-say-or = Paste what the directions say, or a part of it. Nothing enters the form before you tick it against the label.
 shed-it-stands-on = it stands on
 shed-directions-stand-on = directions stand on
+shed-becomes = { $name }: { $value }
+shed-becomes-in-a-crop = { $name } in { $crop }: { $value }
+shed-stands-there-already = stands there already
+shed-enter = Enter { $becomes }
 shed-enter-ticked = { $count ->
         [one] Enter { $count } ticked line
        *[other] Enter { $count } ticked lines

@@ -50,6 +50,9 @@ parts-line = Línea { $line }: { $why }
 
 parts-move-up = Subir
 parts-move-down = Bajar
+parts-it-is-the-first-already = Ya está en el primer lugar
+parts-it-is-the-last-already = Ya está en el último lugar
+parts-nothing-is-ticked-yet = Aún no se ha marcado nada
 parts-copy = Copiar
 parts-remove = Quitar
 
@@ -81,3 +84,4 @@ parts-working = Cálculo: { $title }
 ## desk/parts/offers.rs
 
 parts-takes = { $keys } toma { $first }
+parts-or-pick = o elija

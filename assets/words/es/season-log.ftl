@@ -37,6 +37,8 @@ season-log-records-from = Registros de { $source }
 season-log-the-rows-are-being-looked-at = Se están revisando los renglones…
 season-log-look-at-the-rows-again = Revisar los renglones otra vez
 season-log-look-at-all-rows = Revisar los { $rows } renglones
+season-log-choose-first-what-is-asked = Elija primero lo que se pide
+season-log-no-row-becomes-a-record = Ninguna fila llega a ser un registro
 season-log-import-number = { $count ->
         [one] Importar { $count } registro
        *[other] Importar { $count } registros
@@ -665,6 +667,7 @@ season-log-not-yet-27c = Aún no
 season-log-sign = Firmar…
 season-log-sign-the-record = Firmar el registro…
 season-log-not-signed-it-may-be-edited = sin firmar; puede editarse
+season-log-its-day-is-still-to-come = El día de este registro, { $date }, aún no llega: se puede firmar una vez aplicado.
 season-log-signed-by-by-at = Firmado por { $by }, { $at }
 season-log-the-signature-is-gone = La firma se perdió
 season-log-this-seal-does-not-hold = este sello no es válido

@@ -34,7 +34,6 @@ shed-add-a-condition-to-the = { $of ->
     }
 shed-group = grupo { $group }
 shed-about-something-from-the-shed = sobre algo de la bodega
-shed-or-pick = o elija
 shed-it-speaks-of = habla de
 shed-adjuvant-class = clase de coadyuvante
 shed-rate-at-least = dosis al menos
@@ -962,6 +961,10 @@ shed-paste-directions = Pegar instrucciones…
 shed-paste-what-the-directions-say-or = Pegue lo que dicen las instrucciones, o una parte. Nada entra al formulario antes de que usted lo marque comparándolo con la etiqueta.
 shed-it-stands-on = está en
 shed-directions-stand-on = las instrucciones están en
+shed-becomes = { $name }: { $value }
+shed-becomes-in-a-crop = { $name } en { $crop }: { $value }
+shed-stands-there-already = ya está ahí
+shed-enter = Anotar { $becomes }
 shed-enter-ticked = { $count ->
         [one] Anotar { $count } línea marcada
        *[other] Anotar { $count } líneas marcadas

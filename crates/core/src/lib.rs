@@ -7,6 +7,7 @@ pub mod begin;
 pub mod day;
 pub mod farm;
 pub mod finding;
+pub mod fold;
 pub mod ground;
 pub mod label;
 pub mod language;

@@ -6,7 +6,7 @@ use crate::farm::{Farm, Field, Id, Pass, Product, Rig};
 use crate::finding::{Basis, Finding, Level, Subject};
 use crate::ground::{self, Ground};
 use crate::label;
-use crate::language::{Language, or_english, speaking, spoken, t};
+use crate::language::{Language, or_english, speaking, spoken, t, yes_or_no};
 use crate::loads::{self, Load, Sizing};
 use crate::mix::choice::{self, Adjuvants};
 use crate::mix::line::{PlannedLine, reckon};
@@ -574,11 +574,7 @@ fn cost(product: &Product, demand: Amount, findings: &mut Vec<Finding>, id: &Id)
         findings.push(
             Finding::note(
                 Subject::Product(id.clone()),
-                t!(
-                    "core-the-price-of-is-per-so",
-                    name = product.name,
-                    which = if product.is_liquid() { "yes" } else { "no" }
-                ),
+                t!("core-the-price-of-is-per-so", name = product.name, which = yes_or_no(product.is_liquid())),
                 Basis::Arithmetic,
             )
             .hint(t!("core-mend-the-price-in-the-shed")),

@@ -118,7 +118,13 @@ fn check_tells_of_records_for_a_day_also_as_json() {
     let file = folder.path().join("farm.ron");
     std::fs::write(&file, std::fs::read_to_string(demo).unwrap().replace("certificate: \"demo\",", "")).unwrap();
     let check = |more: &[&str]| {
-        let out = Command::new(env!("CARGO_BIN_EXE_tankard")).arg("check").arg(&file).args(more).output().unwrap();
+        let out = Command::new(env!("CARGO_BIN_EXE_tankard"))
+            .args(["--language", "en"])
+            .arg("check")
+            .arg(&file)
+            .args(more)
+            .output()
+            .unwrap();
         String::from_utf8(out.stdout).unwrap()
     };
     let words = check(&["--date", "2031-06-12"]);

@@ -242,7 +242,12 @@ fn a_broken_seal_is_said_on_the_command_line() {
     let folder = tempfile::tempdir().unwrap();
     let path = altered(&folder);
     let said = |path: &std::path::Path| {
-        let output = Command::new(env!("CARGO_BIN_EXE_tankard")).arg("check").arg(path).output().unwrap();
+        let output = Command::new(env!("CARGO_BIN_EXE_tankard"))
+            .args(["--language", "en"])
+            .arg("check")
+            .arg(path)
+            .output()
+            .unwrap();
         String::from_utf8(output.stdout).unwrap()
     };
     let line =

@@ -7,6 +7,7 @@ pub mod advice;
 pub mod aim;
 pub mod calibration;
 pub mod card;
+pub mod crop;
 pub mod day;
 pub mod differs;
 pub mod field;

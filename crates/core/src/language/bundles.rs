@@ -16,6 +16,7 @@ macro_rules! files {
         [
             include_str!(concat!("../../../../assets/words/", $language, "/app.ftl")),
             include_str!(concat!("../../../../assets/words/", $language, "/card.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/cli.ftl")),
             include_str!(concat!("../../../../assets/words/", $language, "/core.ftl")),
             include_str!(concat!("../../../../assets/words/", $language, "/day.ftl")),
             include_str!(concat!("../../../../assets/words/", $language, "/farm.ftl")),

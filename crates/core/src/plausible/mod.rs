@@ -63,7 +63,7 @@ impl<Q: Quantity> Held<'_, Q> {
         meant::<Q>(self.kind, self.typed.text(), self.units)
             .into_iter()
             .filter(|meant| is_likely(&meant.value))
-            .map(|meant| Offer::of(self.slot.clone(), meant.text, meant.says))
+            .map(|meant| Offer::of(self.slot.clone(), meant.text.clone(), meant.why()))
             .collect()
     }
 

@@ -28,7 +28,7 @@ struct City {
 
 /// A row of `assets/time-zone-words.csv`: words, and the zones that they may mean.
 #[derive(Clone, Debug, Deserialize)]
-struct Words {
+struct Named {
     words: String,
     zones: String,
     #[cfg_attr(not(test), allow(dead_code))] // The words rest on it, not a number.
@@ -41,8 +41,8 @@ fn cities() -> &'static [City] {
     &ROWS
 }
 
-fn words() -> &'static [Words] {
-    static ROWS: LazyLock<Vec<Words>> = LazyLock::new(|| {
+fn words() -> &'static [Named] {
+    static ROWS: LazyLock<Vec<Named>> = LazyLock::new(|| {
         crate::table::read(include_str!("../../../../assets/time-zone-words.csv")).unwrap_or_default()
     });
     &ROWS

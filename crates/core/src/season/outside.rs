@@ -10,7 +10,7 @@ use crate::farm::{Expected, Farm, Field, Hour, Id, Line, Pass, Reading, Record, 
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::weather::asked_droplets;
 use crate::label::{droplets, once, when};
-use crate::language::t;
+use crate::language::{t, yes_or_no};
 use crate::plan::Plan;
 use crate::quantity::{AsTyped, Bearing, Quantity, Rate, Temperature};
 use crate::weather::limits::{self, Held, Kind};
@@ -115,7 +115,7 @@ pub fn judge(farm: &Farm, id: &Id, record: &Record) -> Vec<Finding> {
                     basis = asked.basis,
                     asks = asks,
                     words = droplets::words(finest, coarsest),
-                    conditional = if conditions.is_empty() { "no" } else { "yes" },
+                    conditional = yes_or_no(!conditions.is_empty()),
                     conditions = all_of(&conditions),
                     unknown = air_unknown(told.is_some())
                 );

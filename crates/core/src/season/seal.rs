@@ -46,6 +46,9 @@ pub enum Refusal {
     /// It is signed already.
     #[error("{}", t!("season-the-record-is-signed-already-what"))]
     AlreadySigned,
+    /// Its day is still to come.
+    #[error("{}", t!("season-the-day-of-the-record-is-still-to-come", date = .0))]
+    StillToCome(jiff::civil::Date),
     /// Its seals do not hold.
     #[error("{}", t!("season-the-record-was-changed-outside-of"))]
     Broken,
@@ -102,7 +105,7 @@ pub fn respecting(before: &Record, after: Record) -> Record {
 /// signed.
 ///
 /// # Errors
-/// Where nobody is named, or where it is signed already.
+/// Where nobody is named, where it is signed already, or where its day comes after that of the signature.
 pub fn sign(record: &Record, by: &str, at: DateTime) -> Result<Record, Refusal> {
     let by = by.trim();
     if by.is_empty() {
@@ -110,6 +113,9 @@ pub fn sign(record: &Record, by: &str, at: DateTime) -> Result<Record, Refusal> 
     }
     if is_signed(record) {
         return Err(Refusal::AlreadySigned);
+    }
+    if record.date > at.date() {
+        return Err(Refusal::StillToCome(record.date));
     }
     let record = with_line_feeds(record).ok_or_else(no_seal)?;
     let hash = of_signature(by, at, &content(&record)).ok_or_else(no_seal)?;

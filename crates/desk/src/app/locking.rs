@@ -10,6 +10,7 @@ use std::time::{Duration, Instant, SystemTime};
 use egui::Ui;
 use jiff::civil::DateTime;
 use tankard_core::t;
+use tankard_core::words::capital;
 use tankard_file::lock::{self, Holder, Lock, Other, Taken};
 use tankard_file::store;
 
@@ -210,7 +211,7 @@ impl Desk {
         } else {
             t!("app-two-who-save-the-same-farm")
         };
-        let text = t!("app-here-it-is-open-for-reading", other = other.words());
+        let text = capital(&t!("app-here-it-is-open-for-reading", other = other.words()));
         match ask(ui, "other", &text, &[t!("app-keep-reading"), t!("app-take-it-over")], remark, |_| {}) {
             Some(0) => self.is_other_shown = false,
             Some(_) => self.take_over(),

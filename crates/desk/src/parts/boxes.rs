@@ -4,14 +4,20 @@
 //! A quantity box keeps what is typed even while it cannot be read, says why, and changes the farm only with what it
 //! understood.
 
-use egui::{Align, ComboBox, Id, Label, Layout, Response, RichText, Stroke, TextEdit, Ui, Vec2};
+use std::sync::Arc;
+
+use egui::text::{LayoutJob, TextWrapping};
+use egui::{
+    Align, Color32, ComboBox, FontId, FontSelection, Galley, Id, Label, Layout, Response, RichText, Stroke, TextBuffer,
+    TextEdit, Ui, Vec2,
+};
 use jiff::civil::{Date, Time};
 use tankard_core::farm::{Droplets, MonthDay, SunTime};
 use tankard_core::quantity::{AsTyped, Quantity, QuantityError, Share, Units};
 use tankard_core::t;
 use tankard_core::typed::{self, Refused};
 
-use super::offers;
+use super::{offers, pick};
 use crate::look;
 
 /// What to type, where it may be typed.
@@ -58,6 +64,18 @@ pub fn tire(ctx: &egui::Context) {
     });
 }
 
+/// Whether something waits for the keyboard, so that what is typed is still to wait too.
+pub fn is_wanted(ctx: &egui::Context) -> bool {
+    ctx.data(|data| data.get_temp::<(Wanted, u8)>(wanted_id()).is_some())
+}
+
+/// Enter in a box of one line leads to the next box, so that what is typed then does not go nowhere.
+fn go_on(ui: &Ui, response: &Response) {
+    if response.lost_focus() && ui.input(|input| input.key_pressed(egui::Key::Enter)) {
+        want_next(ui.ctx());
+    }
+}
+
 /// Takes the keyboard where it is this one that is wanted.
 fn claim(ui: &Ui, name: &str, response: &Response, is_box: bool) -> bool {
     let wanted: Option<(Wanted, u8)> = ui.data(|data| data.get_temp(wanted_id()));
@@ -69,17 +87,78 @@ fn claim(ui: &Ui, name: &str, response: &Response, is_box: bool) -> bool {
     if is_it && ui.is_enabled() {
         ui.data_mut(|data| data.remove::<(Wanted, u8)>(wanted_id()));
         response.request_focus();
-        response.scroll_to_me(Some(Align::Center));
+        // What is in view stays where it is.
+        if !ui.clip_rect().contains_rect(response.rect) {
+            response.scroll_to_me(Some(Align::Center));
+        }
         return true;
     }
     false
 }
 
+/// The one line of a box. While nobody types in it, what has no room ends in an ellipsis and is not broken off within a letter.
+fn one_line(ui: &Ui, text: &str, room: f32, (font, ink): (&FontId, Option<Color32>), in_use: bool) -> Arc<Galley> {
+    let visuals = ui.visuals();
+    let ink = ink.or(visuals.override_text_color).unwrap_or(visuals.widgets.inactive.text_color());
+    let mut job = LayoutJob::simple_singleline(text.to_owned(), font.clone(), ink);
+    job.keep_trailing_whitespace = true;
+    let height = ui.fonts_mut(|fonts| fonts.row_height(font)) + ui.spacing().extra_text_line_spacing;
+    for section in &mut job.sections {
+        section.format.line_height = Some(height);
+    }
+    if !in_use {
+        job.wrap = TextWrapping::truncate_at_width(room);
+    }
+    ui.fonts_mut(|fonts| fonts.layout_job(job))
+}
+
+/// Adds a box of one line in a font and, where it is another one, an ink; `with` makes it ready. Where its text is cut, the pointer
+/// brings all of it.
+fn add_line(
+    ui: &mut Ui,
+    id: Option<Id>,
+    value: &mut String,
+    (font, ink): (FontSelection, Option<Color32>),
+    with: impl for<'t> FnOnce(TextEdit<'t>) -> TextEdit<'t>,
+) -> Response {
+    let id = id.unwrap_or_else(|| {
+        let id = ui.next_auto_id();
+        ui.skip_ahead_auto_ids(1);
+        id
+    });
+    let in_use = ui.memory(|memory| memory.has_focus(id));
+    let font = font.resolve(ui.style());
+    let mut is_cut = false;
+    let mut lay_out = |ui: &Ui, text: &dyn TextBuffer, room: f32| {
+        let galley = one_line(ui, text.as_str(), room, (&font, ink), in_use);
+        is_cut = galley.elided;
+        galley
+    };
+    let edit = with(TextEdit::singleline(value).id(id).font(font.clone())).layouter(&mut lay_out);
+    let response = ui.add(edit);
+    if is_cut && !in_use && !value.is_empty() {
+        return response.on_hover_text(value.as_str()).on_disabled_hover_text(value.as_str());
+    }
+    response
+}
+
 /// A box for plain text.
 pub fn text(ui: &mut Ui, name: &str, value: &mut String, width: f32) -> Response {
-    let out = ui.add(TextEdit::singleline(value).desired_width(width).align(egui::Align2::LEFT_CENTER));
+    let out = add_line(ui, None, value, (FontSelection::Default, None), |edit| {
+        edit.desired_width(width).align(egui::Align2::LEFT_CENTER)
+    });
     select_on_tab(ui, name, &out, value);
+    go_on(ui, &out);
     out.accessible_name(name)
+}
+
+/// A box to tick: too small to be found without an edge that stands out.
+pub fn tick(ui: &mut Ui, value: &mut bool, text: &str) -> Response {
+    let edge = Stroke::new(1.0, look::colours(ui).soft);
+    let before = std::mem::replace(&mut ui.visuals_mut().widgets.inactive.bg_stroke, edge);
+    let response = ui.checkbox(value, text);
+    ui.visuals_mut().widgets.inactive.bg_stroke = before;
+    response
 }
 
 /// A box for several lines of text.
@@ -96,6 +175,8 @@ struct Draft {
     text: String,
     /// What the farm holds because of it; another value means that undo or another box changed it.
     over: String,
+    /// What the farm held before it was typed, and holds again where the text cannot be read: never a readable piece of it.
+    before: String,
     /// Why it cannot be read, and what it was probably meant as.
     problem: Option<Refused>,
 }
@@ -175,16 +256,13 @@ fn read_box<E: Into<Refused>>(
         note_unread(ui.ctx(), id, None);
     }
     let mut text = draft.as_ref().map_or_else(|| current.to_owned(), |draft| draft.text.clone());
-    let problem = draft.and_then(|draft| draft.problem);
-    let mut edit = TextEdit::singleline(&mut text)
-        .id(edit_id)
-        .desired_width(width)
-        .hint_text(hint_in(ui, hint))
-        .align(egui::Align2::LEFT_CENTER);
-    if problem.is_some() {
-        edit = edit.text_color(look::colours(ui).stop);
-    }
-    let response = ui.add(edit).accessible_name(name);
+    let (before, problem) = draft.map_or_else(|| (current.to_owned(), None), |draft| (draft.before, draft.problem));
+    let hint = hint_in(ui, hint);
+    let ink = problem.is_some().then(|| look::colours(ui).stop);
+    let response = add_line(ui, Some(edit_id), &mut text, (FontSelection::Default, ink), |edit| {
+        edit.desired_width(width).hint_text(hint).align(egui::Align2::LEFT_CENTER)
+    })
+    .accessible_name(name);
     if claim(ui, name, &response, true) || response.gained_focus() {
         select_all(ui, edit_id, &text);
     }
@@ -207,14 +285,20 @@ fn read_box<E: Into<Refused>>(
         note_unread(ui.ctx(), id, None);
         return None;
     }
+    if problem.is_none() {
+        go_on(ui, &response);
+    } else if taken.is_none() && response.lost_focus() && ui.input(|input| input.key_pressed(egui::Key::Enter)) {
+        // Whoever is done with a text that cannot be read is still to hear why.
+        response.request_focus();
+    }
     match taken {
         Some(taken) => text = taken,
         None if response.changed() => {}
         None => return None,
     }
-    let (over, problem) = match read(&text) {
-        Ok(held) => (held, None),
-        Err(problem) => (current.to_owned(), Some(problem.into())),
+    let (over, problem, held) = match read(&text) {
+        Ok(over) => (over, None, text.clone()),
+        Err(problem) => (before.clone(), Some(problem.into()), before.clone()),
     };
     note_unread(
         ui.ctx(),
@@ -223,12 +307,11 @@ fn read_box<E: Into<Refused>>(
             id,
             name: name.to_owned(),
             problem: problem.why.clone(),
-            instead: current.to_owned(),
+            instead: before.clone(),
         }),
     );
-    let understood = problem.is_none();
-    ui.data_mut(|data| data.insert_temp(id, Draft { text: text.clone(), over, problem }));
-    (understood && text != current).then_some(text)
+    ui.data_mut(|data| data.insert_temp(id, Draft { text, over, before, problem }));
+    (held != current).then_some(held)
 }
 
 /// The id of the box of a quantity, day or time under a name in the same place.
@@ -396,10 +479,11 @@ pub fn month_day_or_none(ui: &mut Ui, name: &str, value: &mut Option<MonthDay>, 
     }
 }
 
-/// A box for a time of day by the sun, written "1 h after sunrise".
+/// A box for a time of day by the sun, such as "1 h after sunrise".
 pub fn sun_time(ui: &mut Ui, name: &str, value: &mut SunTime, width: f32) {
-    let read = |text: &str| text.parse::<SunTime>().map(|time| time.to_string());
-    if let Some(text) = read_box(ui, name, &value.to_string(), width, "1 h after sunrise", read)
+    let read = |text: &str| text.parse::<SunTime>().map(SunTime::words);
+    let hint = SunTime { sunset: false, minutes: 60 }.words();
+    if let Some(text) = read_box(ui, name, &value.words(), width, &hint, read)
         && let Ok(time) = text.parse()
     {
         *value = time;
@@ -456,6 +540,17 @@ pub fn count_or_none(ui: &mut Ui, name: &str, value: &mut Option<u32>, width: f3
     }
 }
 
+/// What may be picked in place of typing it into the box before.
+pub fn pick(ui: &mut Ui, name: &str, value: &mut String, all: Vec<String>, width: f32) {
+    let mut picked = None;
+    let all: Vec<Option<String>> = all.into_iter().map(Some).collect();
+    let say = |text: &Option<String>| text.clone().unwrap_or_else(|| t!("parts-or-pick").to_owned());
+    choice(ui, name, &mut picked, &all, say, width);
+    if let Some(picked) = picked {
+        *value = picked;
+    }
+}
+
 /// A choice among a few.
 pub fn choice<T: PartialEq + Clone>(
     ui: &mut Ui,
@@ -480,18 +575,22 @@ pub fn choice<T: PartialEq + Clone>(
     // In a slot of its own, since a long text would widen the box.
     let response = ui
         .allocate_ui_with_layout(slot, Layout::left_to_right(Align::Center), |ui| {
-            ComboBox::from_id_salt(("choice", name)).width(width).truncate().selected_text(shown.clone()).show_ui(
-                ui,
-                |ui| {
-                    for each in all {
-                        // The keyboard chooses too, and then the list is done.
-                        if ui.selectable_value(value, each.clone(), say(each)).clicked() {
-                            is_chosen = true;
-                            ui.close();
-                        }
+            ComboBox::from_id_salt(("choice", name))
+                .width(width)
+                // Half a row below the last whole one says that there are more.
+                .height((ui.spacing().interact_size.y + ui.spacing().item_spacing.y) * 9.5)
+                .truncate()
+                .selected_text(shown.clone())
+                .show_ui(ui, |ui| {
+                    let rows: Vec<String> = all.iter().map(&say).collect();
+                    let at = all.iter().position(|each| each == value);
+                    // The keyboard chooses too, and then the list is done.
+                    if let Some(each) = pick::rows(ui, &rows, at).and_then(|at| all.get(at)) {
+                        *value = each.clone();
+                        is_chosen = true;
+                        ui.close();
                     }
-                },
-            )
+                })
         })
         .inner;
     let response = response.response.accessible_name(format!("{name}: {shown}"));
@@ -513,6 +612,12 @@ pub fn droplets_or_none(ui: &mut Ui, name: &str, value: &mut Option<Droplets>, n
     let all: Vec<Option<Droplets>> = std::iter::once(None).chain(Droplets::ALL.map(Some)).collect();
     let say = |class: &Option<Droplets>| class.map_or_else(|| none.to_owned(), |class| class.name().to_owned());
     choice(ui, name, value, &all, say, width);
+}
+
+/// A name as a label before its box: these begin with a small letter on every page.
+pub fn uncapital(name: &str) -> String {
+    let mut letters = name.chars();
+    letters.next().into_iter().flat_map(char::to_lowercase).chain(letters).collect()
 }
 
 /// A row of a form: a label, then what stands beside it.
@@ -576,28 +681,28 @@ pub fn find(ui: &mut Ui, name: &str, value: &mut String, width: f32) -> Response
 pub fn plain(ui: &mut Ui, name: &str, value: &mut String, width: f32, with_weight: bool, hint: &str) -> Response {
     let id = ui.make_persistent_id(("plain", name));
     let in_use = ui.memory(|memory| memory.has_focus(id));
-    let mut edit = TextEdit::singleline(value)
-        .id(id)
-        .font(look::body(with_weight))
-        .desired_width(width)
-        .hint_text(hint.to_owned());
-    if !in_use {
-        edit = edit.background_color(egui::Color32::TRANSPARENT);
-    }
     ui.scope(|ui| {
         if !in_use {
             ui.visuals_mut().widgets.inactive.bg_stroke = Stroke::NONE;
         }
-        ui.add(edit).accessible_name(name)
+        add_line(ui, Some(id), value, (look::body(with_weight).into(), None), |edit| {
+            let edit = edit.desired_width(width).hint_text(hint.to_owned());
+            if in_use { edit } else { edit.background_color(egui::Color32::TRANSPARENT) }
+        })
+        .accessible_name(name)
     })
     .inner
 }
 
 /// A box for plain text that says softly what belongs into it while it is empty.
 pub fn text_or_empty(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str) -> Response {
-    let edit = TextEdit::singleline(value).desired_width(width).hint_text(hint_in(ui, hint));
-    let response = ui.add(edit.align(egui::Align2::LEFT_CENTER)).accessible_name(name);
+    let hint = hint_in(ui, hint);
+    let response = add_line(ui, None, value, (FontSelection::Default, None), |edit| {
+        edit.desired_width(width).hint_text(hint).align(egui::Align2::LEFT_CENTER)
+    })
+    .accessible_name(name);
     select_on_tab(ui, name, &response, value);
+    go_on(ui, &response);
     response
 }
 

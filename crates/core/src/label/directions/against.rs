@@ -1,8 +1,8 @@
 //! What was read, against what the form holds: the same, something else, or nothing yet; and taking it over.
 
 use super::Found;
-use crate::farm::{Product, Says, Statement};
-use crate::label::{plain_crop, stage};
+use crate::farm::{Product, Says, Statement, crop};
+use crate::label::stage;
 use crate::language::t;
 use crate::quantity::{AsTyped, Quantity, Units};
 use crate::words::{plain, to};
@@ -19,11 +19,8 @@ pub enum Stands {
 }
 
 /// Whether a typed statement is for a crop and always.
-pub(super) fn is_for(typed: &Statement, crop: &str) -> bool {
-    plain_crop(&typed.crop) == plain_crop(crop)
-        && typed.when.is_empty()
-        && typed.from_stage.is_empty()
-        && typed.to_stage.is_empty()
+pub(super) fn is_for(typed: &Statement, name: &str) -> bool {
+    crop::same(&typed.crop, name) && typed.when.is_empty() && typed.from_stage.is_empty() && typed.to_stage.is_empty()
 }
 
 /// Of what among others of its kind a statement speaks: an adjuvant class, a neighbour, a partner. There may be many such, each with
@@ -39,7 +36,7 @@ pub(super) fn speaks_of(says: &Says) -> String {
 /// Whether a typed statement is of the kind of another, for the same crop and thing.
 fn of_kind(typed: &Statement, wanted: &Statement) -> bool {
     let is_for = if wanted.says == Says::CropStage {
-        plain_crop(&typed.crop) == plain_crop(&wanted.crop) && typed.when.is_empty()
+        crop::same(&typed.crop, &wanted.crop) && typed.when.is_empty()
     } else {
         is_for(typed, &wanted.crop)
     };

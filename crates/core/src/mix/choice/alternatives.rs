@@ -3,8 +3,7 @@
 use super::Role;
 use super::words::either;
 use crate::farm::label::{Says, Stance};
-use crate::farm::{AdjuvantClass, Product, Statement};
-use crate::label::plain_crop;
+use crate::farm::{AdjuvantClass, Product, Statement, crop};
 
 /// The class that a row asks for, and how.
 fn asked(statement: &Statement) -> Option<(AdjuvantClass, Stance)> {
@@ -21,7 +20,7 @@ fn is_one_demand(one: &Statement, other: &Statement) -> bool {
     let (Some((a, how)), Some((b, other_how))) = (asked(one), asked(other)) else { return false };
     how == other_how
         && Role::of(a) == Role::of(b)
-        && plain_crop(&one.crop) == plain_crop(&other.crop)
+        && crop::same(&one.crop, &other.crop)
         && one.from_stage.trim() == other.from_stage.trim()
         && one.to_stage.trim() == other.to_stage.trim()
         && one.when == other.when

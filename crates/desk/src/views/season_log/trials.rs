@@ -13,6 +13,7 @@ use super::listed::Listed;
 use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, lists};
+use crate::views::tank_loads::cell;
 
 /// How many records are offered: the newest of those that the list shows.
 const MOST: usize = 200;
@@ -252,8 +253,8 @@ impl Bench<'_> {
                 t!("season-log-head-other"),
                 t!("season-log-head-difference"),
             ];
-            for head in heads {
-                ui.label(look::soft(ui, head));
+            for (at, head) in heads.into_iter().enumerate() {
+                figure(ui, at, look::soft(ui, head));
             }
             ui.end_row();
             for each in &judged.comparisons {
@@ -300,13 +301,21 @@ impl Bench<'_> {
 }
 
 fn figures_row(ui: &mut Ui, cells: [String; 6], is_mean: bool) {
-    for (at, cell) in cells.into_iter().enumerate() {
-        ui.scope(|ui| {
-            ui.set_min_width(if at == 0 { WHAT } else { FIGURE });
-            ui.label(if is_mean { look::strong(cell) } else { egui::RichText::new(cell) });
-        });
+    for (at, text) in cells.into_iter().enumerate() {
+        figure(ui, at, if is_mean { look::strong(text) } else { egui::RichText::new(text) });
     }
     ui.end_row();
+}
+
+/// A cell: the last three hold figures, which stand at the right.
+fn figure(ui: &mut Ui, at: usize, text: egui::RichText) {
+    if at >= 3 {
+        return cell(ui, FIGURE, true, |ui| drop(ui.label(text)));
+    }
+    ui.scope(|ui| {
+        ui.set_min_width(if at == 0 { WHAT } else { FIGURE });
+        ui.label(text);
+    });
 }
 
 fn record_words(record: &Record) -> String {

@@ -101,7 +101,8 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, product: &mut Product) {
                     take(&mut draft, &reading, product);
                 }
             } else if !reading.found.is_empty() {
-                ui.add_enabled(false, egui::Button::new(t!("shed-enter-what-is-ticked")).frame(false));
+                ui.add_enabled(false, egui::Button::new(t!("shed-enter-what-is-ticked")).frame(false))
+                    .on_disabled_hover_text(t!("parts-nothing-is-ticked-yet"));
             }
             is_open = !boxes::act(ui, t!("shed-put-the-text-away")).clicked();
         });
@@ -169,24 +170,27 @@ fn found(ui: &mut Ui, draft: &mut Draft, reading: &Reading, product: &Product, u
             ui.spacing_mut().item_spacing.y = 1.0;
             let stands = stands(found, product);
             let statement = &found.statement;
-            let says = &statement.says;
-            let crop =
-                if found.statement.crop.is_empty() { String::new() } else { format!(" in {}", found.statement.crop) };
+            let (says, crop) = (&statement.says, &statement.crop);
             let value = in_form(statement, None);
             let shown = in_form(statement, Some(units));
             let shown = if boxes::same_reading(&shown, &value) { String::new() } else { format!(" (= {shown})") };
-            let becomes = format!("{}{crop}: {value}", capital(says.name()));
+            let name = capital(says.name());
+            let becomes = if crop.is_empty() {
+                t!("shed-becomes", name = name, value = value)
+            } else {
+                t!("shed-becomes-in-a-crop", name = name, crop = crop, value = value)
+            };
             ui.horizontal_wrapped(|ui| {
                 if matches!(stands, Stands::Same(_)) {
                     *line = (false, false);
                     ui.label(look::strong(&becomes));
-                    word(ui, "stands there already");
+                    word(ui, t!("shed-stands-there-already"));
                     return;
                 }
                 ui.scope(|ui| {
                     ui.visuals_mut().widgets.inactive.bg_stroke = Stroke::new(1.0, look::colours(ui).soft);
                     ui.add(Checkbox::new(&mut line.0, look::strong(&becomes)))
-                        .accessible_name(format!("Enter {becomes}"));
+                        .accessible_name(t!("shed-enter", becomes = becomes));
                 });
                 if !shown.is_empty() {
                     word(ui, shown.trim_start());

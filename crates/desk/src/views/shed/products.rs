@@ -310,6 +310,7 @@ fn containers(bench: &Bench, ui: &mut Ui, product: &mut Product) {
         };
         if let Ok(size) = AsTyped::parse(size) {
             product.containers.push(Container { kind, size, full: 0, opened: None, lot: String::new() });
+            boxes::want(ui.ctx(), &t!("shed-size-of-container", n = product.containers.len()));
         }
     }
     line(ui, t!("shed-measuring-step"), |ui| {

@@ -350,9 +350,9 @@ fn row(ui: &mut Ui, label: &str, name: &str, statement: &mut Statement, units: U
         boxes::slot(ui, look::LABEL, |ui| {
             if let Says::Adjuvant { stance, .. } = &mut statement.says {
                 ui.spacing_mut().item_spacing.x = GAP;
-                boxes::slot(ui, 52.0, |ui| word(ui, label));
+                boxes::slot(ui, 48.0, |ui| word(ui, label));
                 let say = |stance: &Stance| stance.name().to_owned();
-                boxes::choice(ui, &t!("shed-stance", name = name), stance, &Stance::ALL, say, 90.0);
+                boxes::choice(ui, &t!("shed-stance", name = name), stance, &Stance::ALL, say, 98.0);
             } else {
                 word(ui, label);
             }
@@ -571,7 +571,7 @@ pub(super) fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: U
             boxes::quantity(ui, &t!("shed-width", name = name), width, 64.0);
             word(ui, t!("shed-to-box"));
             boxes::text_or_empty(ui, &t!("shed-name-to", name = name), to, 130.0, t!("shed-what-lies-beside-it"));
-            ui.checkbox(downwind_only, t!("shed-down-the-wind-only"));
+            boxes::tick(ui, downwind_only, t!("shed-down-the-wind-only"));
             understood(ui, width, units);
         }
         Says::RainFree { hours } => {

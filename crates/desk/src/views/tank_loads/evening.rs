@@ -21,7 +21,7 @@ use crate::app::Desk;
 use crate::files::Purpose;
 use crate::look;
 use crate::parts::day_picture::{self, Done, Named};
-use crate::parts::{boxes, findings, lists, mark};
+use crate::parts::{boxes, figures, findings, lists, mark};
 use crate::report::words::{clean_outs, clock};
 
 /// What is shown of a day, made once for a revision of the document.
@@ -329,7 +329,7 @@ fn row(
                 }
             });
             cell(ui, 70.0, true, |ui| {
-                ui.label(plan.area.show(units));
+                ui.label(figures::area(plan.area, units));
             });
             cell(ui, 58.0, true, |ui| {
                 ui.label(t!("tank-loads-count-loads", loads = plan.loads.len()));
@@ -377,12 +377,13 @@ fn acts(ui: &mut Ui, made: &Made, rig: &RigDay, at: usize, name: &str, day: &mut
     let later = at + 1 < rig.slots.len();
     let sooner = t!("tank-loads-spray-earlier-in-the-day", name = name);
     let after = t!("tank-loads-spray-later-in-the-day", name = name);
-    for (word, spoken, can, to) in [
-        (t!("tank-loads-earlier"), sooner, at > 0, place.saturating_sub(1)),
-        (t!("tank-loads-later"), after, later, place.saturating_add(1)),
+    let (first, last) = (t!("parts-it-is-the-first-already"), t!("parts-it-is-the-last-already"));
+    for (word, spoken, can, why_not, to) in [
+        (t!("tank-loads-earlier"), sooner, at > 0, first, place.saturating_sub(1)),
+        (t!("tank-loads-later"), after, later, last, place.saturating_add(1)),
     ] {
         let button = ui.add_enabled(can, egui::Button::new(look::act(ui, word)).frame(false));
-        if button.accessible_name(spoken).clicked() {
+        if button.on_disabled_hover_text(why_not).accessible_name(spoken).clicked() {
             hold(made, day, &slot.pass, to);
         }
     }

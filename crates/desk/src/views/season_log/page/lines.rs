@@ -154,7 +154,7 @@ fn more(ui: &mut Ui, line: &mut RecordLine, lots: &[String]) {
         }),
         (t!("season-log-restricted"), |ui| {
             if ui.is_enabled() {
-                ui.checkbox(&mut line.restricted, t!("season-log-certified-use-only"))
+                boxes::tick(ui, &mut line.restricted, t!("season-log-certified-use-only"))
                     .accessible_name(of(t!("season-log-restricted-use")))
             } else {
                 ui.label(if line.restricted { t!("season-log-yes-certified-use-only") } else { t!("season-log-no") })

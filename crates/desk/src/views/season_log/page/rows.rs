@@ -77,6 +77,8 @@ pub(super) fn pair<L, R>(
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 8.0;
         boxes::slot(ui, width, |ui| labelled(ui, left.0, left.1));
+        // In line with the second column at the head of the page.
+        ui.add_space(8.0);
         boxes::slot(ui, width, |ui| labelled(ui, right.0, right.1));
     });
 }
@@ -91,8 +93,9 @@ pub(super) fn box_width(ui: &Ui) -> f32 {
     BOX.min(ui.available_width())
 }
 
+/// A label in small letters, as on all other pages, before what has it as its name.
 pub(super) fn labelled<R>(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui) -> R) {
-    boxes::slot(ui, LABEL, |ui| ui.label(look::soft(ui, label)));
+    boxes::slot(ui, LABEL, |ui| ui.label(look::soft(ui, boxes::uncapital(label))));
     add(ui);
 }
 
@@ -138,7 +141,9 @@ pub(super) fn add(ui: &mut Ui, prompt: &str, all: &[Id], name: impl Fn(&Id) -> O
     if all.is_empty() || !ui.is_enabled() {
         return None;
     }
-    ui.add_space(2.0);
+    if !ui.layout().main_dir().is_horizontal() {
+        ui.add_space(2.0);
+    }
     let mut picked = Id::new();
     let say = |id: &Id| name(id).unwrap_or_else(|| prompt.to_owned());
     boxes::choice(ui, prompt.trim_end_matches('…'), &mut picked, all, say, 180.0);

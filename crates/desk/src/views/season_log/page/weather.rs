@@ -175,7 +175,8 @@ fn ends<Q: Quantity>(range: &(AsTyped<Q>, AsTyped<Q>), units: Units) -> String {
 /// A labelled box, and beside it what was expected.
 fn beside(ui: &mut Ui, label: &str, expected: &str, add: impl FnOnce(&mut Ui)) {
     ui.horizontal(|ui| {
-        let width = (LABEL + SHORT + 60.0).min(ui.available_width());
+        // In line with the second column at the head of the page.
+        let width = (ui.available_width() / 2.0).max((LABEL + SHORT + 60.0).min(ui.available_width()));
         boxes::slot(ui, width, |ui| labelled(ui, label, add));
         if !expected.is_empty() {
             ui.add(egui::Label::new(look::soft(ui, expected)).truncate());

@@ -50,7 +50,7 @@ fn no_product() -> &'static str {
 }
 
 /// The pages.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum Page {
     /// Passes and ground.
     #[default]
@@ -145,7 +145,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
     state.kept = kept::fresh(state.kept.take(), farm, revision, &mut state.asked, today.year());
     let Some(mut kept) = state.kept.take() else { return };
     let mut printing = false;
-    let frame = Frame::new().inner_margin(Margin { left: 16, right: 16, top: 2, bottom: 8 });
+    let frame = Frame::new().inner_margin(Margin { left: 16, right: 16, top: 8, bottom: 8 });
     Panel::top("review choices")
         .frame(frame)
         .show_separator_line(false)
@@ -177,7 +177,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
     CentralPanel::default().frame(Frame::new().inner_margin(margin)).show(ui, |ui| {
         let page = state.page;
         // Each page keeps its own place.
-        ScrollArea::vertical().id_salt(("review", page.name())).auto_shrink(false).show(ui, |ui| {
+        ScrollArea::vertical().id_salt(("review", page)).auto_shrink(false).show(ui, |ui| {
             ui.set_width(ui.available_width() - 12.0);
             by_keys(ui);
             ui.label(look::title(page.name()));

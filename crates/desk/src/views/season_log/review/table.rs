@@ -116,9 +116,6 @@ fn one(
     if lead && (response.hovered() || response.has_focus()) {
         ui.painter().rect_filled(place, 0, colours.selected);
     }
-    if response.has_focus() {
-        ui.painter().rect_stroke(place, 2, Stroke::new(1.5, colours.brass), egui::StrokeKind::Inside);
-    }
     if response.gained_focus() {
         response.scroll_to_me(None);
     }

@@ -108,6 +108,7 @@ fn acts(bench: &mut Bench, ui: &mut Ui, rig_id: &Id, rig: &mut Rig) {
         rig.sets.insert(id.clone(), NozzleSet { name: t!("shed-new-set").to_owned(), ..NozzleSet::default() });
         bench.state.rigs.set = Some(id);
         bench.state.rigs.removing = None;
+        boxes::want(ui.ctx(), t!("shed-name-of-the-set"));
         return;
     }
     let Some(id) = bench.state.rigs.set.clone() else { return };
@@ -426,6 +427,7 @@ fn droplets(ui: &mut Ui, set: &mut NozzleSet, units: Units) {
         {
             let class = set.droplets.last().map_or(Droplets::Medium, |line| line.class);
             set.droplets.push(ClassAt { at, class });
+            boxes::want(ui.ctx(), &t!("shed-pressure-line", line = set.droplets.len()));
         }
     });
 }
