@@ -1,8 +1,6 @@
 ## desk/parts/boxes.rs
 
 parts-does-not-lie-between-0-and = "{ $text }" no está entre 0 y 100 %{ $means }
-parts-is-not-a-day-write-it = "{ $text }" no es un día; escríbalo como 2031-06-12
-parts-is-not-a-time-of-day = "{ $text }" no es una hora del día; escríbala como 05:40
 parts-is-not-a-whole-number-write = "{ $text }" no es un número entero; escríbalo como 30
 parts-e-g = p. ej. { $example }
 parts-understood-between = = { $least } a { $most }

@@ -214,6 +214,8 @@ shed-place = Lugar
 shed-latitude-longitude = latitud, longitud
 shed-time-zone = zona horaria
 shed-is-not-a-time-zone-known = no es una zona horaria conocida aquí
+shed-zones-that-may-be-meant = ¿Cuál quiere decir?
+shed-zones-of-the-nearest-cities = De las ciudades más cercanas; compruebe si la suya es la misma:
 shed-height-above-the-sea = altura sobre el mar
 shed-not-known = no se conoce
 shed-for-the-pressure-of-the-air = para la presión del aire, en la que se basa Delta T
@@ -968,6 +970,11 @@ shed-enter-ticked = { $count ->
        *[other] Anotar { $count } líneas marcadas
     }
 shed-enter-what-is-ticked = Anotar lo marcado
+shed-tick-all-lines = { $count ->
+        [one] Marcar { $count } línea
+       *[other] Marcar las { $count } líneas
+    }
+shed-take-all-ticks-away = Quitar todas las marcas
 shed-put-the-text-away = Guardar el texto
 shed-the-form-has = el formulario tiene { $typed }
 shed-beside-it = al lado
@@ -977,5 +984,12 @@ shed-not-understood-type-yourself-what-is = { $count ->
         [one] { $count } oración no se entendió; escriba usted lo que haya que escribir de ella
        *[other] { $count } oraciones no se entendieron; escriba usted lo que haya que escribir de ellas
     }
+shed-without-a-limit-by-their-words = { $count ->
+        [one] { $count } oración más no tiene cifras ni palabras de límite; léala de todos modos
+       *[other] { $count } oraciones más no tienen cifras ni palabras de límite; léalas de todos modos
+    }
 shed-hide-the-empty-rows = Ocultar las filas vacías
+shed-any-one-of-them-will-do = basta uno de ellos: { $classes }
+shed-or-another-class = u otra clase…
+shed-or-another-class-beside = U otra clase en lugar de { $name }
 shed-empty-rows-for-what-is-not = Filas vacías para lo que aún no está escrito

@@ -22,6 +22,7 @@ pub mod room;
 pub mod season;
 pub mod stock;
 mod table;
+pub mod typed;
 pub mod water;
 pub mod weather;
 pub mod words;

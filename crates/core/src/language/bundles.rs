@@ -41,6 +41,7 @@ macro_rules! files {
             include_str!(concat!("../../../../assets/words/", $language, "/shed.ftl")),
             include_str!(concat!("../../../../assets/words/", $language, "/stock.ftl")),
             include_str!(concat!("../../../../assets/words/", $language, "/tank-loads.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/typed.ftl")),
             include_str!(concat!("../../../../assets/words/", $language, "/water.ftl")),
             include_str!(concat!("../../../../assets/words/", $language, "/weather.ftl")),
         ]

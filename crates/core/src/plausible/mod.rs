@@ -22,9 +22,12 @@ pub mod salts;
 mod text;
 mod water;
 mod weather;
+mod zone;
 
 pub use offer::{Measured, Offer, Set, Slot};
 pub(crate) use place::for_zone;
+pub(crate) use zone::suggested as suggested_zones;
+pub use zone::zones;
 
 use jiff::civil::Date;
 

@@ -13,10 +13,11 @@ use egui::{
 };
 use jiff::civil::{Date, Time};
 use tankard_core::farm::{Droplets, MonthDay, SunTime};
-use tankard_core::quantity::{AsTyped, Quantity, Share, Units};
+use tankard_core::quantity::{AsTyped, Quantity, QuantityError, Share, Units};
 use tankard_core::t;
+use tankard_core::typed::{self, Refused};
 
-use super::pick;
+use super::{offers, pick};
 use crate::look;
 
 /// What to type, where it may be typed.
@@ -176,8 +177,8 @@ struct Draft {
     over: String,
     /// What the farm held before it was typed, and holds again where the text cannot be read: never a readable piece of it.
     before: String,
-    /// Why it cannot be read.
-    problem: Option<String>,
+    /// Why it cannot be read, and what it was probably meant as.
+    problem: Option<Refused>,
 }
 
 /// A box whose text cannot be read, so that the farm goes on with what was there before.
@@ -211,41 +212,39 @@ fn note_unread(ctx: &egui::Context, id: Id, now: Option<Unread>) {
     });
 }
 
-/// Tells the boxes the units in which to give examples.
+fn units_id() -> Id {
+    Id::unique("tankard units of examples")
+}
+
+/// Tells the boxes the units in which to give examples, and in which a bare number was probably meant.
 pub fn set_units(ctx: &egui::Context, units: Units) {
-    ctx.data_mut(|data| data.insert_temp(Id::unique("tankard units of examples"), units == Units::Metric));
+    ctx.data_mut(|data| data.insert_temp(units_id(), units));
+}
+
+fn units(ctx: &egui::Context) -> Units {
+    ctx.data(|data| data.get_temp(units_id())).unwrap_or_default()
 }
 
 /// The example of a quantity in the farm's own system.
 fn example<Q: Quantity>(ui: &Ui) -> &'static str {
-    const METRIC: [(&str, &str); 13] = [
-        ("74.6 ac", "30.2 ha"),
-        ("1200 gal", "4500 L"),
-        ("51 lb", "25 kg"),
-        ("15 gal/ac", "140 L/ha"),
-        ("22 fl oz/ac", "1.6 L/ha"),
-        ("10.2 lb/gal", "1.22 kg/L"),
-        ("120 ft", "36 m"),
-        ("12 mph", "20 km/h"),
-        ("40 psi", "2.8 bar"),
-        ("0.4 gal/min", "1.5 L/min"),
-        ("68 °F", "20 °C"),
-        ("2.5 gal", "10 L"),
-        ("24.50 / gal", "6.50 / L"),
-    ];
-    let metric = ui.data(|data| data.get_temp::<bool>(Id::unique("tankard units of examples"))).unwrap_or_default();
-    METRIC.iter().find(|(us, _)| metric && *us == Q::EXAMPLE).map_or(Q::EXAMPLE, |(_, own)| own)
+    typed::example::<Q>(units(ui.ctx()))
+}
+
+/// A quantity as typed, with what it was probably meant as where its unit is missing.
+fn read_quantity<Q: Quantity>(text: &str, before: &str, units: Units) -> Result<String, Refused> {
+    let refused = |why: QuantityError| Refused { why: why.to_string(), meant: typed::meant::<Q>(text, before, units) };
+    Q::parse(text).map(|_| text.to_owned()).map_err(refused)
 }
 
 /// A box whose text must be read as something. `read` gives what the farm will hold for a text. Gives the new text when it
-/// changed and could be read.
-fn read_box(
+/// changed and could be read, or when what was probably meant in its place is taken.
+fn read_box<E: Into<Refused>>(
     ui: &mut Ui,
     name: &str,
     current: &str,
     width: f32,
     hint: &str,
-    read: impl Fn(&str) -> Result<String, String>,
+    read: impl Fn(&str) -> Result<String, E>,
 ) -> Option<String> {
     let id = ui.make_persistent_id(("box", name));
     let edit_id = id.with("edit");
@@ -267,13 +266,16 @@ fn read_box(
     if claim(ui, name, &response, true) || response.gained_focus() {
         select_all(ui, edit_id, &text);
     }
+    let mut taken = None;
     if let Some(problem) = &problem {
         ui.painter().rect_stroke(response.rect, 4, Stroke::new(1.5, look::colours(ui).stop), egui::StrokeKind::Inside);
-        if response.has_focus() || response.hovered() {
+        if !problem.meant.is_empty() {
+            taken = offers::in_place(ui, edit_id, &response, problem);
+        } else if response.has_focus() || response.hovered() {
             egui::Tooltip::always_open(ui.ctx().clone(), ui.layer_id(), id.with("why"), response.rect).gap(2.0).show(
                 |ui| {
                     ui.set_max_width(360.0);
-                    ui.label(RichText::new(problem).color(look::colours(ui).stop));
+                    ui.label(RichText::new(&problem.why).color(look::colours(ui).stop));
                 },
             );
         }
@@ -285,21 +287,28 @@ fn read_box(
     }
     if problem.is_none() {
         go_on(ui, &response);
-    } else if response.lost_focus() && ui.input(|input| input.key_pressed(egui::Key::Enter)) {
+    } else if taken.is_none() && response.lost_focus() && ui.input(|input| input.key_pressed(egui::Key::Enter)) {
         // Whoever is done with a text that cannot be read is still to hear why.
         response.request_focus();
     }
-    if !response.changed() {
-        return None;
+    match taken {
+        Some(taken) => text = taken,
+        None if response.changed() => {}
+        None => return None,
     }
     let (over, problem, held) = match read(&text) {
         Ok(over) => (over, None, text.clone()),
-        Err(problem) => (before.clone(), Some(problem), before.clone()),
+        Err(problem) => (before.clone(), Some(problem.into()), before.clone()),
     };
     note_unread(
         ui.ctx(),
         id,
-        problem.clone().map(|problem| Unread { id, name: name.to_owned(), problem, instead: before.clone() }),
+        problem.as_ref().map(|problem| Unread {
+            id,
+            name: name.to_owned(),
+            problem: problem.why.clone(),
+            instead: before.clone(),
+        }),
     );
     ui.data_mut(|data| data.insert_temp(id, Draft { text, over, before, problem }));
     (held != current).then_some(held)
@@ -308,6 +317,12 @@ fn read_box(
 /// The id of the box of a quantity, day or time under a name in the same place.
 pub fn edit_id(ui: &Ui, name: &str) -> Id {
     ui.make_persistent_id(("box", name)).with("edit")
+}
+
+/// Whether the box under a name in the same place holds a text that cannot be read.
+pub fn is_unread(ui: &Ui, name: &str) -> bool {
+    let id = ui.make_persistent_id(("box", name));
+    unread(ui.ctx()).iter().any(|unread| unread.id == id)
 }
 
 /// Gives the keyboard to the box of a quantity, day or time that follows under this name in the same place.
@@ -335,7 +350,8 @@ fn select_all(ui: &Ui, id: Id, text: &str) {
 
 /// A box for a quantity that must be there.
 pub fn quantity<Q: Quantity>(ui: &mut Ui, name: &str, value: &mut AsTyped<Q>, width: f32) {
-    let read = |text: &str| Q::parse(text).map(|_| text.to_owned()).map_err(|error| error.to_string());
+    let (units, before) = (units(ui.ctx()), value.text().to_owned());
+    let read = |text: &str| read_quantity::<Q>(text, &before, units);
     let hint = example::<Q>(ui);
     if let Some(text) = read_box(ui, name, value.text(), width, hint, read)
         && let Ok(typed) = AsTyped::parse(&text)
@@ -352,14 +368,10 @@ pub fn quantity_or_none<Q: Quantity>(ui: &mut Ui, name: &str, value: &mut Option
 
 /// The same with a hint of what it means to leave it empty.
 pub fn quantity_hinted<Q: Quantity>(ui: &mut Ui, name: &str, value: &mut Option<AsTyped<Q>>, width: f32, hint: &str) {
-    let read = |text: &str| {
-        if text.trim().is_empty() {
-            Ok(String::new())
-        } else {
-            Q::parse(text).map(|_| text.to_owned()).map_err(|error| error.to_string())
-        }
-    };
+    let units = units(ui.ctx());
     let current = value.as_ref().map(|typed| typed.text().to_owned()).unwrap_or_default();
+    let read =
+        |text: &str| if text.trim().is_empty() { Ok(String::new()) } else { read_quantity::<Q>(text, &current, units) };
     if let Some(text) = read_box(ui, name, &current, width, hint, read) {
         *value = AsTyped::parse(&text).ok();
     }
@@ -432,9 +444,9 @@ pub fn same_reading(shown: &str, typed: &str) -> bool {
 
 /// A box for a day that must be there, written 2031-06-12.
 pub fn date(ui: &mut Ui, name: &str, value: &mut Date, width: f32) {
-    if let Some(text) =
-        read_box(ui, name, &value.to_string(), width, "2031-06-12", |text| read_date(text).map(|date| date.to_string()))
-        && let Ok(read) = read_date(&text)
+    if let Some(text) = read_box(ui, name, &value.to_string(), width, "2031-06-12", |text| {
+        typed::day(text).map(|date| date.to_string())
+    }) && let Ok(read) = typed::day(&text)
     {
         *value = read;
     }
@@ -449,35 +461,21 @@ pub fn date_or_none(ui: &mut Ui, name: &str, value: &mut Option<Date>, width: f3
 pub fn date_hinted(ui: &mut Ui, name: &str, value: &mut Option<Date>, width: f32, hint: &str) {
     let current = value.map(|date| date.to_string()).unwrap_or_default();
     let read = |text: &str| {
-        if text.trim().is_empty() { Ok(String::new()) } else { read_date(text).map(|date| date.to_string()) }
+        if text.trim().is_empty() { Ok(String::new()) } else { typed::day(text).map(|date| date.to_string()) }
     };
     if let Some(text) = read_box(ui, name, &current, width, hint, read) {
-        *value = read_date(&text).ok();
+        *value = typed::day(&text).ok();
     }
-}
-
-/// Reads 2031-06-12, 2031-6-2 or 12.6.2031. With strokes it may be either way round, so that is refused.
-fn read_date(text: &str) -> Result<Date, String> {
-    let problem = || t!("parts-is-not-a-day-write-it", text = text.trim());
-    let part = |text: &str| text.trim().parse::<i16>().map_err(|_| problem());
-    let parts: Vec<&str> = text.trim().split(['-', '.']).collect();
-    let (year, month, day) = match parts.as_slice() {
-        [year, month, day] if year.len() == 4 => (part(year)?, part(month)?, part(day)?),
-        [day, month, year] if year.len() == 4 && text.contains('.') => (part(year)?, part(month)?, part(day)?),
-        _ => return Err(problem()),
-    };
-    let small = |value: i16| i8::try_from(value).map_err(|_| problem());
-    Date::new(year, small(month)?, small(day)?).map_err(|_| problem())
 }
 
 /// A box for a day of any year that may be left empty, written 06-20.
 pub fn month_day_or_none(ui: &mut Ui, name: &str, value: &mut Option<MonthDay>, width: f32, hint: &str) {
     let current = value.map(|day| day.to_string()).unwrap_or_default();
     let read = |text: &str| {
-        if text.trim().is_empty() { Ok(String::new()) } else { text.parse::<MonthDay>().map(|day| day.to_string()) }
+        if text.trim().is_empty() { Ok(String::new()) } else { typed::month_day(text).map(|day| day.to_string()) }
     };
     if let Some(text) = read_box(ui, name, &current, width, hint, read) {
-        *value = text.parse().ok();
+        *value = typed::month_day(&text).ok();
     }
 }
 
@@ -504,26 +502,12 @@ pub fn time_hinted(ui: &mut Ui, name: &str, value: &mut Option<Time>, width: f32
         if text.trim().is_empty() {
             Ok(String::new())
         } else {
-            read_time(text).map(|time| time.strftime("%H:%M").to_string())
+            typed::time_of_day(text).map(|time| time.strftime("%H:%M").to_string())
         }
     };
     if let Some(text) = read_box(ui, name, &current, width, hint, read) {
-        *value = read_time(&text).ok();
+        *value = typed::time_of_day(&text).ok();
     }
-}
-
-/// Reads 05:40, 5:40 or 0540.
-fn read_time(text: &str) -> Result<Time, String> {
-    let problem = || t!("parts-is-not-a-time-of-day", text = text.trim());
-    let text = text.trim();
-    let (hour, minute) = match text.split_once([':', '.']) {
-        Some((hour, minute)) if minute.len() == 2 => (hour, minute),
-        None if (3..=4).contains(&text.len()) && text.is_ascii() => text.split_at(text.len() - 2),
-        _ => return Err(problem()),
-    };
-    let hour = hour.parse().map_err(|_| problem())?;
-    let minute = minute.parse().map_err(|_| problem())?;
-    Time::new(hour, minute, 0, 0).map_err(|_| problem())
 }
 
 /// A box for a whole number.
@@ -762,8 +746,7 @@ pub fn understood_between<Q: Quantity>(
 
 #[cfg(test)]
 mod tests {
-    use super::{read_date, read_per_cent, read_time};
-    use jiff::civil::{date, time};
+    use super::read_per_cent;
 
     #[test]
     fn per_cent_with_and_without_its_sign() {
@@ -772,23 +755,6 @@ mod tests {
         }
         for text in ["101", "120 %", "-5", "good", "90 ac"] {
             assert!(read_per_cent(text, "").is_err(), "{text}");
-        }
-    }
-
-    #[test]
-    fn days_and_times_as_people_write_them() {
-        for text in ["2031-06-12", "2031-6-12", "12.6.2031", " 12.06.2031 "] {
-            assert_eq!(read_date(text), Ok(date(2031, 6, 12)), "{text}");
-        }
-        for text in ["6/12/2031", "12-6-2031", "2031-13-01", "2031-06", "tomorrow", "12.6.31"] {
-            assert!(read_date(text).is_err(), "{text}");
-        }
-        for text in ["08:30", "8:30", "0830", "830", "8.30"] {
-            assert_eq!(read_time(text), Ok(time(8, 30, 0, 0)), "{text}");
-        }
-        // "8:3" on the way to "8:30" is no time yet.
-        for text in ["8:3", "25:00", "08:61", "8", "noon", "ö30"] {
-            assert!(read_time(text).is_err(), "{text}");
         }
     }
 }

@@ -4,6 +4,7 @@ use egui::{Label, Ui};
 use jiff::civil::Date;
 use tankard_core::farm::{Aim, Apart, Farm, Measuring, Paper, Place, Practice};
 use tankard_core::language::Language;
+use tankard_core::plausible::zones;
 use tankard_core::quantity::{Area, AsTyped, Quantity, Units};
 use tankard_core::t;
 use tankard_core::weather::practice::{source, usual, why};
@@ -112,6 +113,20 @@ fn in_words(languages: &[Language]) -> String {
     if names.is_empty() { Language::English.name().to_owned() } else { names.join(" / ") }
 }
 
+/// Zones that what is typed may mean, or those of the nearest cities, to be taken by a click, or in the box by a key.
+fn proposed_zones(ui: &mut Ui, place: &Place, today: Date, in_box: bool) {
+    let zones = zones(place, today);
+    let Some(first) = zones.first() else { return };
+    lines(ui, "", |ui| {
+        let by_place = place.zone.trim().is_empty();
+        word(ui, if by_place { t!("shed-zones-of-the-nearest-cities") } else { t!("shed-zones-that-may-be-meant") });
+        offers::acts(ui, &zones);
+        if in_box {
+            offers::by_key(ui, first);
+        }
+    });
+}
+
 fn form(bench: &mut Bench, ui: &mut Ui) {
     let before = House::of(bench.farm());
     let mut house = before.clone();
@@ -150,13 +165,16 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
             &t!("parts-e-g", example = "-96.4"),
         );
     });
+    let mut in_zone = false;
     line(ui, t!("shed-time-zone"), |ui| {
         let hint = t!("parts-e-g", example = "America/Chicago");
-        boxes::text_or_empty(ui, t!("shed-time-zone"), &mut house.place.zone, 200.0, &hint);
+        let zone = boxes::text_or_empty(ui, t!("shed-time-zone"), &mut house.place.zone, 200.0, &hint);
+        in_zone = zone.has_focus();
         if !house.place.zone.trim().is_empty() && sun::zone(&house.place).is_err() {
             ui.label(look::soft(ui, t!("shed-is-not-a-time-zone-known")).color(look::colours(ui).check));
         }
     });
+    proposed_zones(ui, &house.place, bench.desk.now().date(), in_zone);
     if let Some(problem) = misplaced(&house.place, bench.desk.now().date()) {
         lines(ui, "", |ui| {
             ui.add(Label::new(look::soft(ui, problem).color(look::colours(ui).check)).wrap());
@@ -166,13 +184,7 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
         }
     }
     lines(ui, t!("shed-height-above-the-sea"), |ui| {
-        boxes::quantity_hinted(
-            ui,
-            t!("shed-height-above-the-sea"),
-            &mut house.place.altitude,
-            120.0,
-            t!("shed-not-known"),
-        );
+        boxes::quantity_or_none(ui, t!("shed-height-above-the-sea"), &mut house.place.altitude, 120.0);
         boxes::understood(ui, house.place.altitude.as_ref(), house.units);
         word(ui, t!("shed-for-the-pressure-of-the-air"));
     });

@@ -331,7 +331,7 @@ fn containers(bench: &Bench, ui: &mut Ui, product: &mut Product) {
         t!("shed-price", currency = farm.currency)
     };
     line(ui, &label, |ui| {
-        boxes::quantity_hinted(ui, t!("shed-price-row"), &mut product.price, 120.0, t!("shed-not-known"));
+        boxes::quantity_or_none(ui, t!("shed-price-row"), &mut product.price, 120.0);
         understood_price(ui, product, units, &farm.currency);
     });
 }

@@ -202,7 +202,7 @@ fn typed<Q: Quantity>(
     beside: &str,
 ) {
     lines(ui, name, |ui| {
-        boxes::quantity_hinted(ui, name, value, 120.0, t!("shed-not-known"));
+        boxes::quantity_or_none(ui, name, value, 120.0);
         if let Some(slot) = slot {
             offers::at_box(ui, name, &slot);
         }

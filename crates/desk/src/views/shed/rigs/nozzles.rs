@@ -277,7 +277,7 @@ fn size(ui: &mut Ui, set: &mut NozzleSet, units: Units) {
 fn rated(ui: &mut Ui, (rig, id): (&Id, &Id), set: &mut NozzleSet, units: Units) {
     line(ui, t!("shed-a-new-one-gives"), |ui| {
         let mut flow = set.rated.as_ref().map(|rated| rated.flow.clone());
-        boxes::quantity_hinted(ui, t!("shed-a-new-one-gives"), &mut flow, SMALL, t!("shed-not-known"));
+        boxes::quantity_or_none(ui, t!("shed-a-new-one-gives"), &mut flow, SMALL);
         offers::at_box(ui, t!("shed-a-new-one-gives"), &Slot::RatedFlow { rig: rig.clone(), set: id.clone() });
         match (flow, &mut set.rated) {
             (Some(flow), Some(rated)) => rated.flow = flow,
