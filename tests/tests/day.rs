@@ -509,9 +509,15 @@ fn what_has_no_rig_time_or_road_is_said() {
     let day = planned(&farm);
     assert_eq!(day.slots().map(|slot| slot.pass.as_str()).collect::<Vec<_>>(), ["1", "4", "3"]);
     assert_eq!(day.loose[0].why, "No rig is chosen for it");
-    assert!(slot(&day, "4").why.contains("not known") && found(&day, "Pass 4 has no place in the day").is_some());
+    let four = found(&day, "Pass 4 has no place in the day").unwrap();
+    assert!(slot(&day, "4").why.contains("not known") && four.hint.contains("boom width"), "{four:?}");
     assert!(found(&day, "counted as nothing: the road to Field f").is_some());
     assert_eq!(slot(&day, "1").travel, None);
+    // Where all of the rig is typed and the field is missing, that is what is said.
+    farm.passes["1"].fields.clear();
+    let day = planned(&farm);
+    let one = found(&day, "Pass 1 has no place in the day: it has no field yet").unwrap();
+    assert!(one.hint.contains("fields") && slot(&day, "1").why.contains("choose its fields"), "{one:?}");
 }
 
 #[test]

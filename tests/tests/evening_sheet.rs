@@ -9,7 +9,7 @@ use tankard_core::day::BlockKind;
 use tankard_core::day::sheet::{SheetContent, SheetLine, sheet};
 use tankard_core::day::{Slot, plan_day};
 use tankard_core::farm::label::Says;
-use tankard_core::farm::{Day, Farm, InTank, Line, Record, RecordField, Statement};
+use tankard_core::farm::{Day, Farm, InTank, Line, Record, RecordField, RecordLine, Statement};
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{Area, AsTyped, Duration, Quantity};
 use tankard_core::stock::needs::next_day;
@@ -301,6 +301,11 @@ fn the_morning_begins_with_what_was_sprayed_last() {
     record.date = DAY;
     for (id, hour) in [(BEANS, 9), (CORN, 7)] {
         (record.pass, record.start) = (Some(id.to_owned()), Some(jiff::civil::time(hour, 0, 0, 0)));
+        record.name.clone_from(&known.passes[id].name);
+        let sprayed = |line: &Line| {
+            RecordLine::new(&line.product, &known.products[&line.product].name, AsTyped::parse("3 gal").unwrap())
+        };
+        record.lines = known.passes[id].mix.iter().map(sprayed).collect();
         known.records.insert(id.to_owned(), record.clone());
     }
     let lines = before(&known);

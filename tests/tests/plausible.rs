@@ -1205,6 +1205,45 @@ fn what_is_beside_a_label_and_not_far_off_gets_no_other_value() {
     assert!(offered(&farm, &rate_slot()).is_empty());
 }
 
+/// What nobody on the farm writes, nor any label of the mix, is not what was meant: a volume beyond a label in gallons is no slip for litres.
+#[test]
+fn an_offer_is_in_a_unit_of_the_farm_or_of_the_label() {
+    let with = |most: &str, volume: &str| {
+        let mut product = herbicide(Formulation::SL, "16 fl oz/ac", "32 fl oz/ac");
+        product
+            .label
+            .push(Statement::new(Says::Carrier { least: Some(typed("3 gal/ac")), most: Some(typed(most)) }, ""));
+        let mut farm = farm(product, "22 fl oz/ac");
+        farm.passes["p"].carrier = Some(typed(volume));
+        offered(&farm, &Slot::Carrier("p".to_owned()))
+    };
+    assert!(with("40 gal/ac", "45 gal/ac").is_empty(), "{:?}", with("40 gal/ac", "45 gal/ac"));
+    assert_eq!(with("40 gal/ac", "150 gal/ac").first().map(String::as_str), Some("15 gal/ac"));
+    assert!(with("374 L/ha", "140 gal/ac").iter().any(|offer| offer == "140 L/ha"));
+}
+
+/// Of one nozzle more pressure makes finer droplets: common practice, no source; the maker's table decides.
+#[test]
+fn a_droplet_table_that_gets_coarser_with_pressure_is_doubted() {
+    use tankard_core::farm::{ClassAt, Droplets};
+    let checks = |lines: &[(&str, Droplets)]| -> Vec<String> {
+        let farm = rig_with(|rig| {
+            let droplets = lines.iter().map(|(at, class)| ClassAt { at: typed(at), class: *class }).collect();
+            rig.sets.insert("s".to_owned(), NozzleSet { name: "Set".to_owned(), droplets, ..NozzleSet::default() });
+        });
+        let all = plan(&farm, "p").unwrap().findings.into_iter();
+        let doubts = all.filter(|finding| finding.text.contains("more pressure makes finer droplets"));
+        doubts.inspect(|finding| assert_eq!(finding.level, Level::Check)).map(|finding| finding.text).collect()
+    };
+    use Droplets::{Coarse, ExtremelyCoarse, ExtremelyFine, VeryCoarse};
+    let told = checks(&[("25 psi", ExtremelyCoarse), ("45 psi", ExtremelyFine), ("70 psi", Coarse)]);
+    assert!(told.len() == 1 && told[0].contains("45 psi gives extremely fine and 70 psi"), "{told:?}");
+    // In whatever order they are typed; lines that are alike are fine, and one still to type says nothing.
+    assert!(checks(&[("70 psi", Coarse), ("25 psi", ExtremelyCoarse), ("45 psi", VeryCoarse)]).is_empty());
+    assert!(checks(&[("25 psi", Coarse), ("45 psi", Coarse), ("0 psi", ExtremelyFine)]).is_empty());
+    assert_eq!(checks(&[("70 psi", ExtremelyCoarse), ("25 psi", Coarse)]).len(), 1);
+}
+
 #[test]
 fn a_spray_volume_without_a_label_for_it() {
     let with = |volume: &str, units: Units| {

@@ -67,6 +67,8 @@ card-just-under = just under { $share }
 card-from-to = { $least } to { $most }
 card-spray-between = Spray between
 card-spray-only-with = Spray only with
+card-usual-practice = Usual practice
+card-this-farm = this farm
 card-between = { $from } and { $to }
 
 ## Steps
@@ -86,6 +88,15 @@ card-of-this-mix = of this mix
 card-agitator-on = agitator on
 card-agitate-left = agitate; { $left } are left after the last metre
 card-agitate-until-empty = agitate until empty
+card-clean-of = Sprayer clean of { $products }
+card-clean-after = after { $names }
+card-clean-if = if { $names } came before
+card-clean-how = clean water through every valve, boom section and boom end
+card-rinses = { $count ->
+        [one] 1 rinse of { $each }
+       *[other] { $count } rinses of { $each }
+    }
+card-clean-out = clean out
 card-to = to { $mark }
 card-water-to = { $water } to { $mark }
 card-containers = { $containers } of { $size }

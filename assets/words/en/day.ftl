@@ -6,6 +6,7 @@ day-change-the-order-of-the-fields = Change the order of the fields in the headi
 ## core/day/lay.rs
 
 day-how-long-it-takes-is-not = How long it takes is not known; type speed, boom width and field efficiency of its rig
+day-it-has-no-ground-yet = It has no ground to spray yet; choose its fields and type their areas
 day-times-here-are-of-the-whole = { $name }: { $words }; times here are of the whole pass
 day-record-what-is-left-once-it = Record what is left once it is sprayed, or lower the ground of the pass to what was.
 day-is-held-at-place-which-is = { $name } is held at place { $wanted }, which is not free for it; it comes at place { $place }
@@ -55,6 +56,7 @@ day-no-hours = none
 day-its-place-is-not-all-inside = { $best }; its place is not all inside
 day-clean-out-the-rig = Clean out the rig
 day-clean-out-the-rig-after = Clean out the rig after { $name } of { $day }, where that is not done
+day-clean-out-from-to = from { $products } ({ $name }) to { $next }
 day-road = Road
 day-left-over = { $loads }, { $left } left over
 day-begin-with-the-in-the-tank =
@@ -140,6 +142,10 @@ day-finds-no-place-on = { $name } finds no place on { $date }: { $no_place }
 day-move-it-to-another-day-or = Move it to another day or another rig, or split it.
 day-has-no-place-in-the-day = { $name } has no place in the day: how long it takes is not known
 day-type-speed-boom-width-and-field = Type speed, boom width and field efficiency of its rig.
+day-has-no-place-without-a-field = { $name } has no place in the day: it has no field yet
+day-choose-its-fields = Choose its fields.
+day-has-no-place-without-ground = { $name } has no place in the day: its fields have no area
+day-type-the-areas-of-its-fields = Type their areas in Fields.
 day-runs-past-midnight-until = { $name } runs past midnight, until { $strftime }
 day-type-the-hour-at-which-the-rigs-are-to = Type the hour at which the rigs are to be home, where that is too late.
 day-the-forecast-does-not-tell-of = The forecast does not tell of { $date }, so the hours of the passes of { $rig_name } are not judged

@@ -18,6 +18,7 @@ loads-lower-fill-to-or-clear-it = Lower "fill to", or clear it to fill the tank.
 loads-the-tank-of-holds-nothing = The tank of { $name } holds nothing
 loads-of-spray-in-fillings-of-would = { $spray } of spray in fillings of { $fill } would be { $show } loads
 loads-look-at-the-tanks-volume-in = Look at the tank's volume in the shed.
+loads-usual-practice = Usual practice: { $limits }
 loads-of-spray-of-which-are-to = { $volume } of spray, of which { $extra } are to be left over and { $carried } are in the tank already, cannot be laid out in loads of { $fill }
 loads-mix-less-beyond-the-ground-or = Mix less beyond the ground, or look at what is in the tank.
 loads-number-of-loads = Number of loads

@@ -16,6 +16,8 @@ plausible-the-spray-volume = The spray volume
 plausible-a-label-asks-for-at-least = a label asks for at least { $least }
 plausible-a-label-asks-for-at-most = a label asks for at most { $most }
 plausible-be-inside-what-the-labels-name = would be inside what the labels name
+plausible-droplets-get-coarser-with-pressure = In the droplet table of { $name } { $low } gives { $finer } and { $high }, which is more, { $coarser }: of one nozzle more pressure makes finer droplets
+plausible-look-at-both-lines = Look at both lines in the nozzle maker's table, and mend the one that is wrong.
 plausible-mostly-to-are-sprayed = mostly { $likely_least } to { $likely_most } are sprayed
 plausible-be-among-these = would be among these
 

@@ -336,6 +336,33 @@ rig-the-class-typed-is-held-against-the-labels-see = The class typed is held aga
 rig-does-not-suit-this-pass-as = { $name } does not suit this pass as planned; another set does. { $gives }
 rig-fit-and-choose-it-for-the = Fit { $name } and choose it for the pass.
 
+## core/rig/before.rs
+
+rig-before-recorded = { $rig } last sprayed "{ $name }" of { $date }, as recorded: in tank, lines and boom there may still be { $left }, which this mix does not hold
+rig-before-planned = On { $rig } this pass follows "{ $name }" of { $date }, which is not recorded yet: in tank, lines and boom there may still be { $left }, which this mix does not hold
+rig-before-undecided = { $count ->
+        [one] { $rig } also sprays { $names } that day, and which of the two comes first is not decided: after it there may still be in tank, lines and boom { $left }, which this mix does not hold
+       *[other] { $rig } also sprays { $names } that day, and which comes first is not decided: after them there may still be in tank, lines and boom { $left }, which this mix does not hold
+    }
+rig-before-label-says = The label of { $product } asks for cleaning: { $how }
+rig-before-hurts = { $says }: { $fields }
+rig-before-not-labelled = The label of { $product }, as typed, has rates for { $crops } and none for what grows on { $fields }
+rig-before-unknown = Whether traces of { $what } hurt what grows there cannot be told: { $fields }
+rig-before-usual = A sprayer is cleaned out between mixes that differ
+rig-before-rinse-to = Clean the sprayer out: { $count ->
+        [one] one rinse of { $each } clean water
+       *[other] { $count } rinses of { $each } clean water each
+    }, run through every valve, boom section and boom end, which leaves { $left } of the strength.
+rig-before-rinse = Clean the sprayer out: { $count ->
+        [one] one rinse of { $each } clean water
+       *[other] { $count } rinses of { $each } clean water each
+    }, run through every valve, boom section and boom end.
+rig-before-clean-out = Clean the sprayer out before the first load.
+rig-before-read-the-label = No label, as typed, says how: read what theirs say on cleaning.
+rig-before-spared = Spray this pass before { $names } and no clean-out is due: hold it at its place in the day, or type when it starts. Otherwise:
+rig-before-decide = Hold the passes at their places in the day, or type when they start.
+rig-before-record-says = Its record says of cleaning: { $words }.
+
 ## core/rig/work.rs
 
 rig-filling-and-road = filling and road

@@ -468,6 +468,7 @@ shed-calibration = Calibration
 shed-no-rig-yet-walk-round-the = No rig yet. Walk round the sprayer and add it: the tank first, then the boom.
 shed-tank-boom = tank { $tank } · boom { $boom }
 shed-tank-tank = tank { $tank }
+shed-tank-still-to-type = tank still to type
 shed-add-a-rig = + Add a rig
 shed-here-stands-what-a-load-must = Here stands what a load must fit into, and how fast it is sprayed.
 shed-name-of-the-rig = name of the rig
@@ -519,6 +520,7 @@ shed-volumes-and-rates-of-its-passes = Volumes and rates of its passes hold for 
 shed-droplets = Droplets
 shed-the-classes-are-those-of-asabe = The classes are those of ASABE S572 and ISO 25358. Copy them by hand from the nozzle maker's table: the program does not know any maker's table.
 shed-add-a-line = + Add a line
+shed-droplets-get-coarser = { $high } has coarser droplets than { $low } here, but more pressure makes finer ones: look at both lines in the nozzle maker's table.
 shed-pressure-line = pressure, line { $line }
 shed-passes-speak-of = { $passes ->
         [one] { $passes } pass speaks of { $name }

@@ -68,6 +68,8 @@ card-just-under = apenas menos de { $share }
 card-from-to = { $least } a { $most }
 card-spray-between = Aplicar entre
 card-spray-only-with = Aplicar solo con
+card-usual-practice = Práctica usual
+card-this-farm = esta finca
 card-between = { $from } y { $to }
 
 ## Pasos
@@ -87,6 +89,15 @@ card-of-this-mix = de esta mezcla
 card-agitator-on = agitador encendido
 card-agitate-left = agite; quedan { $left } después del último metro
 card-agitate-until-empty = agite hasta vaciar
+card-clean-of = Pulverizador limpio de { $products }
+card-clean-after = después de { $names }
+card-clean-if = si antes fue { $names }
+card-clean-how = agua limpia por cada válvula, sección y extremo de la barra
+card-rinses = { $count ->
+        [one] 1 enjuague de { $each }
+       *[other] { $count } enjuagues de { $each }
+    }
+card-clean-out = limpiar
 card-to = hasta { $mark }
 card-water-to = { $water } hasta { $mark }
 card-containers = { $containers } de { $size }

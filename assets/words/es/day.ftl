@@ -6,6 +6,7 @@ day-change-the-order-of-the-fields = Cambie el orden de los lotes en la línea d
 ## core/day/lay.rs
 
 day-how-long-it-takes-is-not = No se sabe cuánto dura; escriba la velocidad, el ancho de la barra y la eficiencia de campo de su pulverizador
+day-it-has-no-ground-yet = Aún no tiene superficie que aplicar; elija sus lotes y escriba sus superficies
 day-times-here-are-of-the-whole = { $name }: { $words }; los tiempos de aquí son de toda la aplicación
 day-record-what-is-left-once-it = Registre lo que falta en cuanto se aplique, o baje el terreno de la aplicación a lo que se hizo.
 day-is-held-at-place-which-is = { $name } está fijada en el lugar { $wanted }, que no está libre para ella; queda en el lugar { $place }
@@ -55,6 +56,7 @@ day-no-hours = ninguna
 day-its-place-is-not-all-inside = { $best }; su lugar no está del todo dentro
 day-clean-out-the-rig = Limpie el pulverizador
 day-clean-out-the-rig-after = Limpie el pulverizador después de { $name } del { $day }, si no se ha hecho
+day-clean-out-from-to = de { $products } ({ $name }) a { $next }
 day-road = Camino
 day-left-over = { $loads }, sobran { $left }
 day-begin-with-the-in-the-tank =
@@ -140,6 +142,10 @@ day-finds-no-place-on = { $name } no encuentra lugar el { $date }: { $no_place }
 day-move-it-to-another-day-or = Pásela a otro día o a otro pulverizador, o divídala.
 day-has-no-place-in-the-day = { $name } no tiene lugar en el día: no se sabe cuánto dura
 day-type-speed-boom-width-and-field = Escriba la velocidad, el ancho de la barra y la eficiencia de campo de su pulverizador.
+day-has-no-place-without-a-field = { $name } no tiene lugar en el día: aún no tiene lote
+day-choose-its-fields = Elija sus lotes.
+day-has-no-place-without-ground = { $name } no tiene lugar en el día: sus lotes no tienen superficie
+day-type-the-areas-of-its-fields = Escriba sus superficies en Lotes.
 day-runs-past-midnight-until = { $name } pasa de la medianoche, hasta las { $strftime }
 day-type-the-hour-at-which-the-rigs-are-to = Escriba la hora a la que los pulverizadores deben estar de vuelta, si eso es demasiado tarde.
 day-the-forecast-does-not-tell-of = El pronóstico no dice nada del { $date }, así que las horas de las aplicaciones de { $rig_name } no se juzgan

@@ -18,6 +18,7 @@ loads-lower-fill-to-or-clear-it = Baje "llenar hasta", o bórrelo para llenar el
 loads-the-tank-of-holds-nothing = Al tanque de { $name } no le cabe nada
 loads-of-spray-in-fillings-of-would = { $spray } de caldo en llenados de { $fill } serían { $show } cargas
 loads-look-at-the-tanks-volume-in = Revise el volumen del tanque en la bodega.
+loads-usual-practice = Práctica usual: { $limits }
 loads-of-spray-of-which-are-to = { $volume } de caldo, de los que deben sobrar { $extra } y ya hay { $carried } en el tanque, no se pueden repartir en cargas de { $fill }
 loads-mix-less-beyond-the-ground-or = Mezcle menos además de lo que pide el terreno, o revise lo que hay en el tanque.
 loads-number-of-loads = Número de cargas

@@ -16,6 +16,8 @@ plausible-the-spray-volume = El volumen de caldo
 plausible-a-label-asks-for-at-least = una etiqueta pide por lo menos { $least }
 plausible-a-label-asks-for-at-most = una etiqueta pide como máximo { $most }
 plausible-be-inside-what-the-labels-name = estaría dentro de lo que nombran las etiquetas
+plausible-droplets-get-coarser-with-pressure = En la tabla de gotas de { $name }, { $low } da { $finer } y { $high }, que es más, { $coarser }: con una misma boquilla, más presión hace gotas más finas
+plausible-look-at-both-lines = Revise las dos líneas en la tabla del fabricante y corrija la que esté mal.
 plausible-mostly-to-are-sprayed = por lo general se aplican { $likely_least } a { $likely_most }
 plausible-be-among-these = estaría entre estos
 

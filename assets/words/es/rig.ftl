@@ -336,6 +336,33 @@ rig-the-class-typed-is-held-against-the-labels-see = La clase anotada se compara
 rig-does-not-suit-this-pass-as = { $name } no conviene a esta aplicación como está planeada; otro juego sí. { $gives }
 rig-fit-and-choose-it-for-the = Monte { $name } y elíjalo para la aplicación.
 
+## core/rig/before.rs
+
+rig-before-recorded = { $rig } aplicó por último "{ $name }" del { $date }, según el registro: en el tanque, las líneas y la barra puede quedar { $left }, que esta mezcla no contiene
+rig-before-planned = En { $rig } esta aplicación sigue a "{ $name }" del { $date }, que aún no está registrada: en el tanque, las líneas y la barra puede quedar { $left }, que esta mezcla no contiene
+rig-before-undecided = { $count ->
+        [one] { $rig } aplica también { $names } ese día, y no está decidido cuál de las dos va primero: después de ella puede quedar en el tanque, las líneas y la barra { $left }, que esta mezcla no contiene
+       *[other] { $rig } aplica también { $names } ese día, y no está decidido cuál va primero: después de ellas puede quedar en el tanque, las líneas y la barra { $left }, que esta mezcla no contiene
+    }
+rig-before-label-says = La etiqueta de { $product } pide limpiar: { $how }
+rig-before-hurts = { $says }: { $fields }
+rig-before-not-labelled = La etiqueta de { $product }, según lo anotado, tiene dosis para { $crops } y ninguna para lo que crece en { $fields }
+rig-before-unknown = No se puede saber si restos de { $what } dañan lo que crece ahí: { $fields }
+rig-before-usual = Un pulverizador se limpia entre mezclas distintas
+rig-before-rinse-to = Limpie el pulverizador: { $count ->
+        [one] un enjuague de { $each } de agua limpia
+       *[other] { $count } enjuagues de { $each } de agua limpia cada uno
+    }, pasados por cada válvula, sección y extremo de la barra, lo que deja { $left } de la concentración.
+rig-before-rinse = Limpie el pulverizador: { $count ->
+        [one] un enjuague de { $each } de agua limpia
+       *[other] { $count } enjuagues de { $each } de agua limpia cada uno
+    }, pasados por cada válvula, sección y extremo de la barra.
+rig-before-clean-out = Limpie el pulverizador antes de la primera carga.
+rig-before-read-the-label = Ninguna etiqueta, según lo anotado, dice cómo: lea lo que dicen sobre la limpieza.
+rig-before-spared = Haga esta aplicación antes de { $names } y no hará falta limpiar: fíjela en su lugar del día, o escriba cuándo empieza. Si no:
+rig-before-decide = Fije las aplicaciones en sus lugares del día, o escriba cuándo empiezan.
+rig-before-record-says = Su registro dice sobre la limpieza: { $words }.
+
 ## core/rig/work.rs
 
 rig-filling-and-road = llenado y camino

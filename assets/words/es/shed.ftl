@@ -474,6 +474,7 @@ shed-calibration = Calibración
 shed-no-rig-yet-walk-round-the = Todavía no hay pulverizador. Dé la vuelta al pulverizador y agréguelo: primero el tanque, luego la barra.
 shed-tank-boom = tanque { $tank } · barra { $boom }
 shed-tank-tank = tanque { $tank }
+shed-tank-still-to-type = falta escribir el tanque
 shed-add-a-rig = + Agregar un pulverizador
 shed-here-stands-what-a-load-must = Aquí está en qué debe caber una carga, y qué tan rápido se aplica.
 shed-name-of-the-rig = nombre del pulverizador
@@ -525,6 +526,7 @@ shed-volumes-and-rates-of-its-passes = Los volúmenes y las dosis de sus aplicac
 shed-droplets = Gotas
 shed-the-classes-are-those-of-asabe = Las clases son las de ASABE S572 e ISO 25358. Cópielas a mano de la tabla del fabricante de la boquilla: el programa no conoce la tabla de ningún fabricante.
 shed-add-a-line = + Agregar una línea
+shed-droplets-get-coarser = Aquí { $high } da gotas más gruesas que { $low }, pero más presión las hace más finas: revise las dos líneas en la tabla del fabricante.
 shed-pressure-line = presión, línea { $line }
 shed-passes-speak-of = { $passes ->
         [one] { $passes } aplicación habla de { $name }

@@ -75,8 +75,14 @@ pub enum Next {
     FieldArea(String),
     /// A rig.
     Rig,
-    /// The name of a rig, and what else it is.
+    /// The name of a rig.
     RigName(String),
+    /// What the tank of a rig holds.
+    RigTank(String),
+    /// The boom of a rig.
+    RigBoom(String),
+    /// The first nozzle set of a rig.
+    RigNozzles(String),
     /// A water.
     Water,
     /// The analysis of a water.
@@ -111,7 +117,7 @@ impl Next {
         match self {
             Self::Units | Self::Latitude | Self::Longitude | Self::Zone => Step::Place,
             Self::Field | Self::FieldName(_) | Self::FieldArea(_) => Step::Field,
-            Self::Rig | Self::RigName(_) => Step::Rig,
+            Self::Rig | Self::RigName(_) | Self::RigTank(_) | Self::RigBoom(_) | Self::RigNozzles(_) => Step::Rig,
             Self::Water | Self::WaterAnalysis(_) => Step::Water,
             Self::Product | Self::ProductName(_) | Self::ProductRate(_) => Step::Product,
             Self::Pass
@@ -196,8 +202,20 @@ fn is_used(farm: &Farm, by: impl Fn(&Pass) -> bool) -> bool {
 
 fn rig(farm: &Farm) -> Option<Next> {
     let lacks = |id: &String, rig: &crate::farm::Rig| {
-        let there = is_named(&rig.name, new_rig) || rig.boom.is_some() || is_used(farm, |pass| pass.rig == *id);
-        (!there).then(|| Next::RigName(id.clone()))
+        let is_used = is_used(farm, |pass| pass.rig == *id);
+        // No load can be reckoned before the tank is typed, whatever takes the rig.
+        if rig.tank.is_zero() {
+            let is_named = is_named(&rig.name, new_rig) || is_used;
+            Some(if is_named { Next::RigTank(id.clone()) } else { Next::RigName(id.clone()) })
+        } else if is_used {
+            None
+        } else if rig.boom.is_none() {
+            Some(Next::RigBoom(id.clone()))
+        } else if rig.sets.is_empty() && rig.nozzles.trim().is_empty() {
+            Some(Next::RigNozzles(id.clone()))
+        } else {
+            None
+        }
     };
     first_lacking(farm.rigs.iter(), lacks, Next::Rig)
 }
@@ -267,7 +285,9 @@ const fn rank(next: &Next) -> u8 {
 #[cfg(test)]
 mod tests {
     use super::{Next, Step, new_farm, new_product, new_rig, new_water, next};
-    use crate::farm::{Farm, Field, Formulation, Line, Pass, Place, Product, ProductKind, Rig, Says, Statement, Water};
+    use crate::farm::{
+        Farm, Field, Formulation, Line, NozzleSet, Pass, Place, Product, ProductKind, Rig, Says, Statement, Water,
+    };
     use crate::quantity::{AsTyped, Quantity};
 
     fn q<Q: Quantity>(text: &str) -> AsTyped<Q> {
@@ -297,9 +317,15 @@ mod tests {
         assert_eq!(next(&farm), Some(Next::FieldArea("f".to_owned())));
         farm.fields["f"].area = q("40 ac");
         assert_eq!(next(&farm), Some(Next::Rig));
-        farm.rigs.insert("r".to_owned(), Rig::new(new_rig(), q("1000 gal")));
+        farm.rigs.insert("r".to_owned(), Rig::new(new_rig(), q("0 gal")));
         assert_eq!(next(&farm), Some(Next::RigName("r".to_owned())));
+        farm.rigs["r"].name = "Boom".to_owned();
+        assert_eq!(next(&farm), Some(Next::RigTank("r".to_owned())));
+        farm.rigs["r"].tank = q("800 gal");
+        assert_eq!(next(&farm), Some(Next::RigBoom("r".to_owned())));
         farm.rigs["r"].boom = Some(q("90 ft"));
+        assert_eq!(next(&farm), Some(Next::RigNozzles("r".to_owned())));
+        farm.rigs["r"].sets.insert("n".to_owned(), NozzleSet { name: "05".to_owned(), ..NozzleSet::default() });
         assert_eq!(next(&farm), Some(Next::Water));
         farm.waters.insert("w".to_owned(), Water { name: new_water().to_owned(), ..Water::default() });
         assert_eq!(next(&farm), Some(Next::WaterAnalysis("w".to_owned())));
@@ -341,6 +367,9 @@ mod tests {
         farm.place = Some(place("41.2", "-96.4", "America/Chicago"));
         farm.fields.insert("f".to_owned(), Field::new("North", q("40 ac")));
         farm.rigs.insert("r".to_owned(), Rig::new("Boom", q("1000 gal")));
+        assert_eq!(next(&farm), Some(Next::RigBoom("r".to_owned())));
+        farm.rigs["r"].boom = Some(q("90 ft"));
+        farm.rigs["r"].nozzles = "110 degree, 05".to_owned();
         // Without an analysis the water is what comes next, until a pass takes it as it is.
         assert_eq!(next(&farm), Some(Next::WaterAnalysis("w".to_owned())));
         let mut pass = Pass::new("First", jiff::civil::date(2031, 6, 12));

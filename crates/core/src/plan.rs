@@ -14,6 +14,7 @@ use crate::mix::order::{self, Placed};
 use crate::mix::{carrier as fertilizer, charge, pairs};
 use crate::plausible;
 use crate::quantity::{Amount, Area, AsTyped, CarrierRate, Duration, Money, Quantity, Volume};
+use crate::rig::before::{self, CleanFirst};
 use crate::rig::rinse::{self, RinsePlan};
 use crate::rig::setting::{self, RankedSet, Setting};
 use crate::rig::work::{self, Work};
@@ -52,6 +53,8 @@ pub struct Plan {
     pub sets: Vec<RankedSet>,
     /// The time it takes, filling and road included.
     pub work: Option<Work>,
+    /// The clean-out that is due before its first load; `None` where none is.
+    pub clean_first: Option<CleanFirst>,
     /// What stays in the rig afterwards, and how it is rinsed.
     pub rinse: Option<RinsePlan>,
     /// The hours in which it may be sprayed.
@@ -262,6 +265,7 @@ fn walk(farm: &Farm, log: &Log, pass_id: &Id, pass: &Pass) -> Plan {
 
     workings.extend(order::working(&lines, &kept));
     let work = work::reckon(farm, pass_id, pass, &fields, &loads, spray_time, &mut findings, &mut workings);
+    let clean_first = before::judge(farm, log, pass_id, pass, &mut findings);
     let rinse = rinse::judge(farm, log, pass_id, pass, carrier, &mut findings);
     let needs = work.as_ref().map(|work| work.total).or(spray_time);
     let counted = work.as_ref().map_or("", work::Work::counted);
@@ -285,6 +289,7 @@ fn walk(farm: &Farm, log: &Log, pass_id: &Id, pass: &Pass) -> Plan {
         setting,
         sets,
         work,
+        clean_first,
         rinse,
         hours,
         water,
@@ -476,6 +481,16 @@ fn rig_of<'a>(farm: &'a Farm, pass_id: &Id, pass: &Pass, findings: &mut Vec<Find
         findings.push(
             Finding::stop(about(), t!("core-the-pass-takes-rig-which-is", rig = pass.rig), Basis::Arithmetic)
                 .hint(t!("core-choose-another-rig-or-add-it")),
+        );
+    }
+    if let Some(rig) = rig.filter(|rig| rig.tank.is_zero()) {
+        findings.push(
+            Finding::stop(
+                Subject::Rig(pass.rig.clone()),
+                t!("core-what-the-tank-holds-is-not-typed", name = rig.name),
+                Basis::Arithmetic,
+            )
+            .hint(t!("core-type-what-the-tank-holds")),
         );
     }
     rig

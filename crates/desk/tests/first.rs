@@ -98,6 +98,20 @@ fn the_keyboard_alone_leads_to_the_first_card() {
     key(&mut harness, Key::F3);
     assert_eq!(focused(&harness), "name of the rig");
     type_on(&mut harness, "Yard sprayer", 0);
+    // A name is no sprayer: its tank, its boom and its nozzles come next, and no size stands there that nobody typed.
+    harness.get_by_label("Step 3 of 7");
+    harness.get_by_label("still to type");
+    key(&mut harness, Key::F3);
+    assert_eq!(focused(&harness), "full to its mark");
+    type_on(&mut harness, "800 gal", 0);
+    assert_eq!(farm(&harness).rigs[0].tank.text(), "800 gal");
+    key(&mut harness, Key::F3);
+    assert_eq!(focused(&harness), "working width");
+    type_on(&mut harness, "90 ft", 0);
+    key(&mut harness, Key::F3);
+    assert_eq!(focused(&harness), "+ Add a nozzle set");
+    key(&mut harness, Key::Enter);
+    assert_eq!(farm(&harness).rigs[0].sets.len(), 1);
     harness.get_by_label("Step 4 of 7");
     key(&mut harness, Key::F3);
     type_on(&mut harness, "Yard well", 0);

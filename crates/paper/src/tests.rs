@@ -17,7 +17,14 @@ pub(crate) const MARGIN: f64 = 30.0;
 
 fn step(number: u32, what: &str, hint: &str, amount: &str, detail: &str) -> CardStep {
     let number = (number > 0).then_some(number);
-    CardStep { number, what: what.into(), hint: hint.into(), amount: amount.into(), detail: detail.into() }
+    CardStep {
+        number,
+        what: what.into(),
+        hint: hint.into(),
+        amount: amount.into(),
+        rate: String::new(),
+        detail: detail.into(),
+    }
 }
 
 fn fields(fields: &[(&str, &str)]) -> Vec<CardField> {
@@ -75,6 +82,7 @@ pub(crate) fn typical(paper: Paper) -> CardContent {
         calibrated: String::new(),
         spray_between: String::new(),
         limits: Vec::new(),
+        usual: Vec::new(),
         blanks: Vec::new(),
         steps: vec![
             step(0, "Water", "Agitator on, induction clear", "to 600 gal", ""),
@@ -129,13 +137,11 @@ fn timed(paper: Paper) -> CardContent {
         calibrated: "10 April 2031".into(),
         spray_between: "05:40 and 08:50".into(),
         limits: lines(&[
-            "wind 3 to 10 mph (Mesotrione)",
-            "gusts at most 10 mph (Mesotrione)",
+            "wind at most 10 mph (Mesotrione)",
             "no wind toward farmyard on the east of Mill field",
-            "no inversion",
-            "air 41 to 86 °F",
             "no rain for 2 h after it (Glyphosate)",
         ]),
+        usual: lines(&["wind at least 3 mph", "gusts at most 10 mph", "no inversion", "air 41 to 86 °F"]),
         blanks: lines(&[
             "Wind at the boom, and from where",
             "Gust",

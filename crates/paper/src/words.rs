@@ -9,7 +9,7 @@ use crate::world::Template;
 use crate::{NOT_ISSUED, Sheet};
 
 /// The headings and remarks of the template. Those that a value stands in are made in [`of`].
-const FIXED: [&str; 37] = [
+const FIXED: [&str; 38] = [
     "card-draft",
     "card-reprint",
     "card-read-second",
@@ -28,6 +28,7 @@ const FIXED: [&str; 37] = [
     "card-rig",
     "card-spray-between",
     "card-spray-only-with",
+    "card-usual-practice",
     "card-unsprayed",
     "card-no-strip",
     "card-no-room-to-draw",

@@ -144,7 +144,9 @@ pub(super) fn of_rig(day: &Day, rig_id: &Id, plans: &[&Plan], findings: &mut Vec
 
 /// A pass whose time is not known.
 fn not_known(rig: &Id, trip: &Trip) -> Slot {
-    Slot { why: t!("day-how-long-it-takes-is-not").to_owned(), ..Slot::new(trip.id, rig) }
+    let why =
+        if trip.plan.area.is_zero() { t!("day-it-has-no-ground-yet") } else { t!("day-how-long-it-takes-is-not") };
+    Slot { why: why.to_owned(), ..Slot::new(trip.id, rig) }
 }
 
 fn trip<'a>(farm: &'a Farm, plan: &'a Plan) -> Option<Trip<'a>> {

@@ -14,14 +14,14 @@ use super::timeline::{Drawn, Timeline, timeline};
 use crate::farm::card::{CardField, CardOutline};
 use crate::farm::label::Says;
 use crate::farm::{Day, Farm, Id, Paper, Pass, Product};
-use crate::finding::{Basis, Level};
+use crate::finding::Level;
 use crate::label::{listed, once};
 use crate::language::{Say, t, yes_or_no};
 use crate::loads::card::{long_date, re_entry_hours, said_in, short_date};
 use crate::loads::{day_limits, drawn};
 use crate::plan::Plan;
 use crate::quantity::{Duration, Quantity, Units};
-use crate::rig::clean_out;
+use crate::rig::before::{self as clean_first, CleanFirst};
 use crate::season::Log;
 use crate::weather::{Span, Verdict, covers};
 use crate::words::capital;
@@ -356,7 +356,7 @@ fn pass_on_paper(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> SheetPass
         loads: loads(plan, units),
         rate: plan.carrier.map(|carrier| carrier.show(units)).unwrap_or_default(),
         window: window(plan, span),
-        limits: day_limits::of_pass(farm, plan, pass).join(", "),
+        limits: day_limits::of_pass(farm, plan, pass),
         operator: pass.operator.trim().to_owned(),
         open: open.join(", "),
         no_cards,
@@ -423,24 +423,38 @@ fn done_before(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> Vec<String>
         if time.is_zero() { what } else { format!("{what}, {}", time.show(farm.units)) }
     };
     let mut done = Vec::new();
-    let clean_out = |what: String, first: Option<&Id>| {
-        let steps = first.map(|first| clean_out::between(farm, first, here.id)).unwrap_or_default();
-        let of_labels = steps.iter().filter(|step| matches!(step.basis, Basis::Label(_)));
-        let how = once(of_labels.map(|step| step.what.trim_end_matches('.').to_owned()));
+    let crops = once(here.pass.fields.iter().filter_map(|id| {
+        farm.fields.get(id).map(|field| field.crop.trim().to_owned()).filter(|crop| !crop.is_empty())
+    }));
+    let next = if crops.is_empty() { here.pass.name.clone() } else { listed(&crops) };
+    // From what to what, how much water, and word for word what a label says.
+    let clean_out = |what: String, first: &CleanFirst| {
         let what = slot.clean_out.map_or(what.clone(), |time| timed(what, time));
-        if how.is_empty() { what } else { format!("{what}: {}", how.join(". ")) }
+        let (from, next) = (listed(&first.products), next.as_str());
+        let name = first.after.first().map_or("", |(name, _)| name.as_str());
+        let way = t!("day-clean-out-from-to", products = from, name = name, next = next);
+        let rinses = first.rinsing.map(|rinsing| rinsing.said(farm.units).aloud());
+        let way = std::iter::once(way).chain(rinses).collect::<Vec<_>>().join(", ");
+        let all: Vec<String> = std::iter::once(way).chain(first.how.iter().cloned()).collect();
+        format!("{what}: {}", all.join(". "))
     };
-    let date = here.pass.date;
-    let earlier =
-        if before.is_none() { clean_out::last_before(farm, here.log, &here.pass.rig, date) } else { Vec::new() };
+    let earlier = if before.is_none() { clean_first::from_earlier(farm, here.log, here.pass) } else { Vec::new() };
     if slot.clean_out.is_some() {
-        let first = before.map(|before| before.id).or_else(|| Some(earlier.first()?.1));
-        done.push(clean_out(t!("day-clean-out-the-rig").to_owned(), first));
+        let what = t!("day-clean-out-the-rig").to_owned();
+        let first = match before {
+            Some(before) => clean_first::between_passes(farm, before.id, here.pass),
+            None => earlier.into_iter().next(),
+        };
+        done.push(match &first {
+            Some(first) => clean_out(what, first),
+            None => slot.clean_out.map_or(what.clone(), |time| timed(what, time)),
+        });
     } else {
         // Whether the rig was cleaned on the evening of another day is not known.
-        for (day, id, first) in earlier.into_iter().filter(|(_, id, _)| clean_out::takes_clean_out(farm, id, here.id)) {
-            let what = t!("day-clean-out-the-rig-after", name = first.name, day = short_date(day));
-            done.push(clean_out(what, Some(id)));
+        for first in earlier {
+            let Some((name, day)) = first.after.first() else { continue };
+            let what = t!("day-clean-out-the-rig-after", name = name, day = short_date(*day));
+            done.push(clean_out(what, &first));
         }
     }
     done.extend(in_the_tank(farm, here, before));

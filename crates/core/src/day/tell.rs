@@ -255,14 +255,14 @@ impl Told<'_> {
             );
         }
         for trip in unknown {
-            findings.push(
-                Finding::check(
-                    Subject::Pass(trip.id.clone()),
-                    t!("day-has-no-place-in-the-day", name = trip.pass.name),
-                    Basis::Arithmetic,
-                )
-                .hint(t!("day-type-speed-boom-width-and-field")),
-            );
+            let (text, hint) = if trip.plan.fields.is_empty() {
+                (t!("day-has-no-place-without-a-field", name = trip.pass.name), t!("day-choose-its-fields"))
+            } else if trip.plan.area.is_zero() {
+                (t!("day-has-no-place-without-ground", name = trip.pass.name), t!("day-type-the-areas-of-its-fields"))
+            } else {
+                (t!("day-has-no-place-in-the-day", name = trip.pass.name), t!("day-type-speed-boom-width-and-field"))
+            };
+            findings.push(Finding::check(Subject::Pass(trip.id.clone()), text, Basis::Arithmetic).hint(hint));
         }
         let proven = self.found.least.is_none() && self.problem.jobs.iter().all(|job| job.held.is_none());
         // A pass with a Stop may not be sprayed, and then what came before it is still in the rig.

@@ -55,9 +55,12 @@ pub struct CardContent {
     /// The span of hours in which it may be sprayed, such as "05:40 and 08:50".
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub spray_between: String,
-    /// The limits on the weather of the day, each with where it comes from.
+    /// The limits on the weather of the day, each with where it comes from; on cards issued before `usual` was told apart, all.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub limits: Vec<String>,
+    /// What is usual beyond that, which no label and no law of the day says.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    pub usual: Vec<String>,
     /// The blanks to fill in; empty on cards issued before they could differ.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub blanks: Vec<String>,
@@ -137,7 +140,7 @@ pub struct CardOutline {
 }
 
 /// One line to tick.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct CardStep {
     /// Its number in the mixing order; none for water.
@@ -150,6 +153,9 @@ pub struct CardStep {
     pub hint: String,
     /// How much, large.
     pub amount: String,
+    /// Its rate over ground, for a product.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub rate: String,
     /// The same in other words: containers, and the exact figure.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub detail: String,

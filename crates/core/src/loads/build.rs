@@ -172,6 +172,10 @@ fn fill(asked: &Asked, findings: &mut Vec<Finding>) -> Option<Volume> {
     let Asked { pass, rig, spray, .. } = *asked;
     let units = asked.farm.units;
     let about_rig = || Subject::Rig(pass.rig.clone());
+    // The plan says that it is still to type.
+    if rig.tank.is_zero() {
+        return None;
+    }
     let fill = match &pass.fill_to {
         Some(fill) if fill.exceeds(rig.tank.value()) => {
             findings.push(
@@ -245,7 +249,8 @@ fn filled(asked: &Asked, mut load: Load, portions: &mut [Portion], findings: &mu
         })
         .sum();
     load.water = new - liquids;
-    let (steps, fits) = fill::steps(load.volume, load.carried, &load.items, asked.order, units);
+    let own = asked.rig.mark.as_ref().map(AsTyped::value);
+    let (steps, fits) = fill::steps(load.volume, load.carried, &load.items, asked.order, own, units);
     load.steps = steps;
     (load, fits)
 }

@@ -6,17 +6,18 @@ use super::gauge::gauge;
 use super::{FillStep, Load, day_limits, drawn, measure, short};
 use crate::farm::card::{CardContent, CardField, CardStep};
 use crate::farm::label::Says;
-use crate::farm::{CarrierKind, Farm, Field, Id, Pass, Product, Rig};
+use crate::farm::{CarrierKind, Droplets, Farm, Field, Id, Pass, Product, Rig};
 use crate::finding::Level;
 use crate::label::droplets::{self, OfPass};
 use crate::label::when::{self, Situation, holds};
-use crate::label::{harvest, laws, once};
+use crate::label::{for_crop, harvest, laws, once};
 use crate::language::{Language, Say, or_english, say, t, yes_or_no};
 use crate::mix::order::how;
 use crate::plan::Plan;
 use crate::quantity::Quantity;
 use crate::quantity::number::show;
 use crate::rig;
+use crate::rig::before::CleanFirst;
 use crate::weather::Span;
 use crate::words::{one_unit, without_groups};
 
@@ -50,45 +51,51 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
         plan.lines.iter().filter_map(|line| farm.products.get_key_value(&line.product)).collect();
 
     let settings = settings(farm, plan, pass, rig);
-    let steps = load
-        .steps
-        .iter()
-        .enumerate()
-        .filter_map(|(at, step)| match step {
-            FillStep::InTank { to } => Some(CardStep {
-                number: None,
-                what: on_card(&say("card-in-tank")),
-                hint: on_card(&say("card-agitator-on")),
-                amount: to.show(units),
-                detail: on_card(&say("card-of-this-mix")),
-            }),
-            FillStep::Water { to } => Some(CardStep {
-                number: None,
-                what: on_card(&pass.carrier_kind.on_card()),
-                hint: match at {
-                    0 => on_card(&say("card-agitator-on")),
-                    at if at + 1 == load.steps.len() && load.left.exceeds(load.volume * 1e-9) => {
-                        on_card(&say("card-agitate-left").with("left", load.left.show(units)))
-                    }
-                    at if at + 1 == load.steps.len() => on_card(&say("card-agitate-until-empty")),
-                    _ => String::new(),
-                },
-                amount: on_card(&say("card-to").with("mark", to.show(units))),
-                detail: String::new(),
-            }),
-            FillStep::Product { item, .. } => {
-                let item = load.items.get(*item)?;
-                let product = farm.products.get(&item.product)?;
-                Some(CardStep {
-                    number: Some(item.number),
-                    what: product.name.clone(),
-                    hint: on_card(&how(product, pass.carrier_kind)),
-                    amount: item.measured.text.clone(),
-                    detail: on_card(&measure::containers_said(item.measured.amount, &product.containers, units)),
-                })
-            }
-        })
-        .collect();
+    let limits = day_limits::of_load(farm, plan, pass, load);
+    let clean = plan.clean_first.as_ref().filter(|_| load.number == 1).map(|first| clean_step(farm, first));
+    let filling = load.steps.iter().enumerate().filter_map(|(at, step)| match step {
+        FillStep::InTank { to } => Some(CardStep {
+            number: None,
+            what: on_card(&say("card-in-tank")),
+            hint: on_card(&say("card-agitator-on")),
+            amount: to.show(units),
+            rate: String::new(),
+            detail: on_card(&say("card-of-this-mix")),
+        }),
+        FillStep::Water { to } => Some(CardStep {
+            number: None,
+            what: on_card(&pass.carrier_kind.on_card()),
+            hint: match at {
+                0 => on_card(&say("card-agitator-on")),
+                at if at + 1 == load.steps.len() && load.left.exceeds(load.volume * 1e-9) => {
+                    on_card(&say("card-agitate-left").with("left", load.left.show(units)))
+                }
+                at if at + 1 == load.steps.len() => on_card(&say("card-agitate-until-empty")),
+                _ => String::new(),
+            },
+            amount: on_card(&say("card-to").with("mark", to.show(units))),
+            rate: String::new(),
+            detail: String::new(),
+        }),
+        FillStep::Product { item, .. } => {
+            let item = load.items.get(*item)?;
+            let product = farm.products.get(&item.product)?;
+            Some(CardStep {
+                number: Some(item.number),
+                what: product.name.clone(),
+                hint: on_card(&how(product, pass.carrier_kind)),
+                amount: item.measured.text.clone(),
+                rate: plan
+                    .lines
+                    .iter()
+                    .find(|line| line.product == item.product)
+                    .map(|line| line.per_area.show(units))
+                    .unwrap_or_default(),
+                detail: on_card(&measure::containers_said(item.measured.amount, &product.containers, units)),
+            })
+        }
+    });
+    let steps = clean.into_iter().chain(filling).collect();
 
     let mut content = CardContent {
         paper: farm.paper,
@@ -125,7 +132,8 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
         settings,
         calibrated: last_calibration(farm, pass, rig).map(|date| on_card(&day(date))).unwrap_or_default(),
         spray_between: plan.hours.best.map(|best| on_card(&between(best))).unwrap_or_default(),
-        limits: day_limits::of_load(farm, plan, pass, load),
+        limits: limits.asked,
+        usual: limits.usual,
         blanks: BLANKS.map(|id| say(id).lines(&farm.card_languages).join("\n")).to_vec(),
         steps,
         short: short::rows(farm, plan, load),
@@ -141,7 +149,8 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
         keep_out: on_card(&keep_out(&products)),
         harvest: on_card(&harvest_from(farm, pass, &products, load)),
         cautions: {
-            let mut cautions = limits_and_cautions(farm, pass, &products);
+            let mut cautions = droplets_asked(farm, pass, &products);
+            cautions.extend(limits_and_cautions(farm, pass, &products));
             cautions.extend(USUAL.map(say));
             in_lines(farm, &cautions)
         },
@@ -151,7 +160,7 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
             .filter(|(_, finding)| finding.level >= Level::Check)
             .map(|(language, finding)| format!("{}: {}", level(finding.level).in_language(language), finding.text))
             .collect(),
-        emergency: farm.emergency.clone(),
+        emergency: if farm.emergency.is_empty() { vec![String::new()] } else { farm.emergency.clone() },
         note: pass.note.clone(),
     };
     if farm.card_languages.iter().any(|language| *language != Language::English) {
@@ -162,7 +171,8 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
 
 /// Takes the comma out of the thousands of amounts: "1,200 gal" is one and a fifth to many who read Spanish.
 fn ungroup(content: &mut CardContent) {
-    let steps = content.steps.iter_mut().flat_map(|step| [&mut step.amount, &mut step.detail, &mut step.hint]);
+    let steps =
+        content.steps.iter_mut().flat_map(|step| [&mut step.amount, &mut step.rate, &mut step.detail, &mut step.hint]);
     let fields = content.fields.iter_mut().map(|field| &mut field.area);
     let short =
         content.short.iter_mut().flat_map(|row| [&mut row.ground, &mut row.spray].into_iter().chain(&mut row.amounts));
@@ -242,6 +252,73 @@ pub(crate) fn said_in(
     sayings.into_iter().map(said).collect()
 }
 
+/// The line to tick before the first load, where the rig may still hold another mix.
+fn clean_step(farm: &Farm, first: &CleanFirst) -> CardStep {
+    let on_card = |said: &Say| said.in_languages(&farm.card_languages);
+    let after = first.after.iter().map(|(name, _)| Say::from(name.as_str()));
+    let after = after.reduce(|a, b| say("card-and").with("a", a).with("b", b)).unwrap_or(Say::nothing());
+    let after = say(if first.undecided { "card-clean-if" } else { "card-clean-after" }).with("names", after);
+    let how = first.how.iter().map(|how| Say::from(how.as_str()));
+    let hint = Say::all([after, say("card-clean-how")].into_iter().chain(how), "; ");
+    CardStep {
+        number: None,
+        what: on_card(&say("card-clean-of").with("products", first.products.join(", "))),
+        hint: on_card(&hint),
+        amount: first
+            .rinsing
+            .map_or_else(|| on_card(&say("card-clean-out")), |rinsing| on_card(&rinsing.said(farm.units))),
+        rate: String::new(),
+        detail: String::new(),
+    }
+}
+
+/// What labels and laws ask of the droplets: the strictest of what surely speaks, with those that ask for it, and what may speak and is
+/// stricter still.
+fn droplets_asked(farm: &Farm, pass: &Pass, products: &[(&Id, &Product)]) -> Vec<Say> {
+    let fields: Vec<&Field> = pass.fields.iter().filter_map(|field| farm.fields.get(field)).collect();
+    let mut sure: Vec<(Droplets, Option<Droplets>, String)> = Vec::new();
+    for (id, product) in products {
+        let situation = Situation::new(farm, pass, id, product);
+        for (speaker, statement) in
+            laws::binding(farm, product, pass.date, |says| matches!(says, Says::Droplets { .. }))
+        {
+            let Says::Droplets { finest, coarsest } = statement.says else { continue };
+            let of_crop = fields.iter().any(|field| for_crop(statement, field));
+            if of_crop
+                && statement.from_stage.is_empty()
+                && statement.to_stage.is_empty()
+                && holds(&statement.when, &situation) == Some(true)
+            {
+                sure.push((finest, coarsest, speaker.name()));
+            }
+        }
+    }
+    let finest = sure.iter().map(|(finest, ..)| *finest).max();
+    let coarsest = sure.iter().filter_map(|(_, coarsest, _)| *coarsest).min();
+    let words = |finest: Droplets, coarsest: Option<Droplets>| {
+        say("card-caution-droplets").with("classes", droplets::on_card(finest, coarsest))
+    };
+    // Classes that exclude one another are a Stop, and both are told.
+    let Some(strictest) = finest.filter(|finest| coarsest.is_none_or(|coarsest| coarsest >= *finest)) else {
+        return said(farm, pass, products, |says| match says {
+            Says::Droplets { finest, coarsest } => Some(words(*finest, *coarsest)),
+            _ => None,
+        });
+    };
+    let who = sure.iter().filter(|(one, other, _)| *one == strictest || other.is_some() && *other == coarsest);
+    let who = once(who.map(|(.., name)| name.clone())).join(", ");
+    let mut all = vec![say("card-said-by").with("what", words(strictest, coarsest)).with("who", who)];
+    all.extend(said(farm, pass, products, |says| match says {
+        Says::Droplets { finest, coarsest: other }
+            if *finest > strictest || other.is_some_and(|other| coarsest.is_none_or(|most| other < most)) =>
+        {
+            Some(words(*finest, *other))
+        }
+        _ => None,
+    }));
+    all
+}
+
 /// How the rig is set, one thing a line.
 fn settings(farm: &Farm, plan: &Plan, pass: &Pass, rig: &Rig) -> Vec<String> {
     let units = farm.units;
@@ -301,9 +378,6 @@ fn limits_and_cautions(farm: &Farm, pass: &Pass, products: &[(&Id, &Product)]) -
         Says::NotWith { what, days: 0 } => Some(say("card-caution-not-with").with("what", what.as_str())),
         Says::NotWith { what, days } => {
             Some(say("card-caution-not-with-days").with("what", what.as_str()).with("days", *days))
-        }
-        Says::Droplets { finest, coarsest } => {
-            Some(say("card-caution-droplets").with("classes", droplets::on_card(*finest, *coarsest)))
         }
         Says::NotToward { what } => Some(say("card-caution-not-toward").with("what", what.as_str())),
         Says::BoomHeight { most } => Some(say("card-caution-boom").with("height", most.show(farm.units))),

@@ -30,13 +30,14 @@ pub enum FillStep {
 
 /// The steps of one load, and whether its products find room in it.
 ///
-/// A water mark is brought down to one that can be read, never so low that a product goes into an empty tank, and never so
+/// A water mark is brought down to one of the tank's own scale where its finest mark is typed, else to one that can be read; never so low that a product goes into an empty tank, and never so
 /// high that the products still to come pass the end mark.
 pub(crate) fn steps(
     volume: Volume,
     carried: Volume,
     items: &[LoadItem],
     order: &[Placed],
+    own: Option<Volume>,
     units: Units,
 ) -> (Vec<FillStep>, bool) {
     let liquid = |item: &LoadItem| match item.measured.amount {
@@ -53,7 +54,9 @@ pub(crate) fn steps(
     }
     for (item, (load_item, placed)) in items.iter().zip(order).enumerate() {
         let room = (volume - to_come).max(Volume::ZERO);
-        let mark = readable_mark(volume * placed.full_before.clamp(0.0, 1.0), volume, units).min(room);
+        let wanted = volume * placed.full_before.clamp(0.0, 1.0);
+        let mark = mark_below(wanted.min(room), level, own);
+        let mark = mark.unwrap_or_else(|| readable_mark(wanted, volume, units).min(room));
         if mark.exceeds(level) {
             level = mark;
             steps.push(FillStep::Water { to: level });
@@ -68,6 +71,13 @@ pub(crate) fn steps(
         steps.push(FillStep::Water { to: volume });
     }
     (steps, fits)
+}
+
+/// The mark of the tank's own scale at or below a volume; `None` where none is typed, or where the tank is empty and would stay so.
+fn mark_below(wanted: Volume, level: Volume, own: Option<Volume>) -> Option<Volume> {
+    let step = own.filter(|step| !step.is_zero())?;
+    let mark = step * (wanted.ratio(step)? + 1e-9).floor();
+    (mark.exceeds(level) || !level.is_zero()).then_some(mark)
 }
 
 /// The mark at or below a volume that a person can read on a sight gauge or a meter, for a load of a size.

@@ -28,9 +28,13 @@ pub(super) fn judge(farm: &Farm, pass_id: &Id, pass: &Pass) -> Option<Finding> {
     }
     let broken = named.ends.iter().find(|(least, most, _)| !within(typed.value(), *least, *most))?;
     let likely = ranges::carrier();
-    let offers = held.offers(|meant| {
+    let mut offers = held.offers(|meant| {
         named.ends.iter().all(|(least, most, _)| within(*meant, *least, *most))
             && likely.is_none_or(|ends| ends.is_likely(meant))
+    });
+    // What nobody on this farm and none of its labels writes is not what was meant.
+    offers.retain(|offer| {
+        is_own(farm.units, &offer.text()) || named.units.iter().any(|unit| offer.text().ends_with(unit))
     });
     let why = match (broken.0, broken.1) {
         (Some(least), _) if least.exceeds(typed.value()) => {
@@ -45,19 +49,23 @@ pub(super) fn judge(farm: &Farm, pass_id: &Id, pass: &Pass) -> Option<Finding> {
 /// A volume in the unit that is not the farm's own, which is unusual in that one and usual in the farm's.
 fn foreign(held: &Held<CarrierRate>) -> Option<Finding> {
     let ends = ranges::carrier()?;
-    let own = if held.units == Units::Metric { ["l/ha", "l/ha"] } else { ["gal/ac", "gpa"] };
-    let is_own = |text: &str| own.iter().any(|unit| normal(text).ends_with(unit));
-    if is_own(held.typed.text()) || ends.is_likely(&held.typed.value()) {
+    if is_own(held.units, held.typed.text()) || ends.is_likely(&held.typed.value()) {
         return None;
     }
     let mut offers = held.offers(|meant| ends.is_likely(meant));
-    offers.retain(|offer| is_own(&offer.text()));
+    offers.retain(|offer| is_own(held.units, &offer.text()));
     let why = t!(
         "plausible-mostly-to-are-sprayed",
         likely_least = ends.likely_least.show(held.units),
         likely_most = ends.likely_most.show(held.units)
     );
     held.doubted(&why, t!("plausible-be-among-these"), ends.basis.clone(), offers)
+}
+
+/// Whether a volume is written as the farm writes it.
+fn is_own(units: Units, text: &str) -> bool {
+    let own: &[&str] = if units == Units::Metric { &["l/ha"] } else { &["gal/ac", "gpa"] };
+    own.iter().any(|unit| normal(text).ends_with(unit))
 }
 
 fn within(value: CarrierRate, least: Option<CarrierRate>, most: Option<CarrierRate>) -> bool {
@@ -67,11 +75,13 @@ fn within(value: CarrierRate, least: Option<CarrierRate>, most: Option<CarrierRa
 /// What the labels of a mix name on its fields.
 struct Named {
     ends: Vec<(Option<CarrierRate>, Option<CarrierRate>, Basis)>,
+    /// The units in which they do.
+    units: Vec<String>,
 }
 
 impl Named {
     fn of(farm: &Farm, pass: &Pass) -> Self {
-        let mut ends = Vec::new();
+        let (mut ends, mut units) = (Vec::new(), Vec::new());
         for (id, product) in pass.mix.iter().filter_map(|line| farm.products.get_key_value(&line.product)) {
             let mut situation = None;
             for statement in &product.label {
@@ -81,10 +91,12 @@ impl Named {
                 let spoken = fields.find_map(|field| Spoken::of(Speaker::Label(product), statement, field, situation));
                 if let Some(spoken) = spoken {
                     let value = |end: &Option<AsTyped<CarrierRate>>| end.as_ref().map(AsTyped::value);
+                    let texts = [least, most].into_iter().flatten().map(AsTyped::text);
+                    units.extend(texts.filter_map(|text| Some(text.split_once(' ')?.1.to_owned())));
                     ends.push((value(least), value(most), spoken.basis()));
                 }
             }
         }
-        Self { ends }
+        Self { ends, units }
     }
 }

@@ -75,6 +75,7 @@ pub(super) fn judge(farm: &Farm, id: &Id, rig: &Rig, findings: &mut Vec<Finding>
         let here = OfSet { rig: id, id: set_id, set, name: format!("{}, {}", rig.name, set.name), units };
         findings.extend(here.spacing(boom.as_ref()));
         here.rating(findings);
+        findings.extend(here.droplets());
     }
 }
 
@@ -188,6 +189,21 @@ struct OfSet<'a> {
 impl OfSet<'_> {
     fn about(&self) -> Subject {
         Subject::Rig(self.rig.clone())
+    }
+
+    /// A droplet table that gets coarser with pressure.
+    fn droplets(&self) -> Option<Finding> {
+        let (low, high) = nozzle::coarser_with_pressure(self.set)?;
+        let text = t!(
+            "plausible-droplets-get-coarser-with-pressure",
+            name = self.name,
+            low = low.at.text(),
+            finer = low.class.name(),
+            high = high.at.text(),
+            coarser = high.class.name()
+        );
+        let hint = t!("plausible-look-at-both-lines");
+        Some(Finding::check(self.about(), text, Basis::Practice).hint(hint))
     }
 
     /// Spacing by number against the boom, else against how far nozzles stand apart anywhere.

@@ -138,7 +138,7 @@ pub fn usual_time() -> Duration {
 }
 
 /// The pesticides of a pass.
-fn pesticides<'a>(farm: &'a Farm, pass: &'a Pass) -> impl Iterator<Item = (&'a Id, &'a Product)> {
+pub(super) fn pesticides<'a>(farm: &'a Farm, pass: &'a Pass) -> impl Iterator<Item = (&'a Id, &'a Product)> {
     pass.mix
         .iter()
         .filter_map(|line| farm.products.get_key_value(&line.product))
@@ -170,17 +170,27 @@ pub(crate) fn after(farm: &Farm, pass: &str) -> Vec<CleanStep> {
     }
 }
 
-fn steps(farm: &Farm, pass: &Pass, next: Option<&Pass>, cleaned: impl Fn(&Id) -> bool) -> Vec<CleanStep> {
+/// What the label of a product that a pass sprays says of cleaning before the next one.
+pub(super) fn of_label(
+    farm: &Farm,
+    pass: &Pass,
+    (id, product): (&Id, &Product),
+    next: Option<&Pass>,
+) -> Vec<CleanStep> {
     let mut steps = Vec::new();
-    for (id, product) in pesticides(farm, pass).filter(|(id, _)| cleaned(id)) {
-        for statement in product.label.iter().filter(|statement| speaks(farm, pass, id, product, statement)) {
-            let Says::CleanOut { before, how } = &statement.says else { continue };
-            let Some(known) = for_next(farm, before, next) else { continue };
-            let what =
-                if known { how.trim().to_owned() } else { t!("rig-before", before = before.trim(), how = how.trim()) };
-            steps.push(CleanStep { what, basis: Basis::Label(label::place(product, statement)) });
-        }
+    for statement in product.label.iter().filter(|statement| speaks(farm, pass, id, product, statement)) {
+        let Says::CleanOut { before, how } = &statement.says else { continue };
+        let Some(known) = for_next(farm, before, next) else { continue };
+        let what =
+            if known { how.trim().to_owned() } else { t!("rig-before", before = before.trim(), how = how.trim()) };
+        steps.push(CleanStep { what, basis: Basis::Label(label::place(product, statement)) });
     }
+    steps
+}
+
+fn steps(farm: &Farm, pass: &Pass, next: Option<&Pass>, cleaned: impl Fn(&Id) -> bool) -> Vec<CleanStep> {
+    let pesticides = pesticides(farm, pass).filter(|(id, _)| cleaned(id));
+    let mut steps: Vec<CleanStep> = pesticides.flat_map(|product| of_label(farm, pass, product, next)).collect();
     let of = |kind: &'static str, practice: bool| {
         table()
             .iter()
@@ -269,11 +279,11 @@ pub(crate) fn last_before<'a>(farm: &'a Farm, log: &Log, rig: &str, day: Date) -
 }
 
 /// The rows of a kind that speak of traces of a mix in the next one. An active that the next mix holds itself is not one of them.
-fn traces(farm: &Farm, pass: &Pass, next: &Pass, kind: &str) -> impl Iterator<Item = &'static Row> {
+fn traces(farm: &Farm, mix: &[&Product], next: &Pass, kind: &str) -> impl Iterator<Item = &'static Row> {
     table()
         .iter()
         .filter(move |row| row.kind == kind)
-        .filter(|row| pesticides(farm, pass).any(|(_, product)| row.holds(product)))
+        .filter(|row| mix.iter().any(|product| row.holds(product)))
         .filter(|row| !pesticides(farm, next).any(|(_, product)| row.holds(product)))
 }
 
@@ -284,14 +294,26 @@ fn hurt_by(active: &str, field: &Field) -> Option<&'static Row> {
 
 /// The rows that say whom traces of a mix hurt in the next one, each with its fields.
 pub(crate) fn hurts<'a>(farm: &'a Farm, pass: &Pass, next: &Pass) -> Vec<(&'static Row, Vec<&'a Field>)> {
-    with_fields(farm, next, traces(farm, pass, next, "sensitive"), |row, field| {
+    let mix: Vec<&Product> = pesticides(farm, pass).map(|(_, product)| product).collect();
+    hurt(farm, &mix, next)
+}
+
+/// The same of some products.
+pub(super) fn hurt<'a>(farm: &'a Farm, mix: &[&Product], next: &Pass) -> Vec<(&'static Row, Vec<&'a Field>)> {
+    with_fields(farm, next, traces(farm, mix, next, "sensitive"), |row, field| {
         hurt_by(&row.active, field).is_some_and(|by| std::ptr::eq(by, row))
     })
 }
 
 /// The rows that say who stands traces of a mix, each with the fields of the next one of which that cannot be told.
 pub(crate) fn unclear<'a>(farm: &'a Farm, pass: &Pass, next: &Pass) -> Vec<(&'static Row, Vec<&'a Field>)> {
-    with_fields(farm, next, traces(farm, pass, next, "stands"), |row, field| {
+    let mix: Vec<&Product> = pesticides(farm, pass).map(|(_, product)| product).collect();
+    unknown(farm, &mix, next)
+}
+
+/// The same of some products.
+pub(super) fn unknown<'a>(farm: &'a Farm, mix: &[&Product], next: &Pass) -> Vec<(&'static Row, Vec<&'a Field>)> {
+    with_fields(farm, next, traces(farm, mix, next, "stands"), |row, field| {
         hurt_by(&row.active, field).is_none() && names_crop(&row.crop, &field.crop) != Some(true)
     })
 }

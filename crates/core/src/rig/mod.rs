@@ -2,6 +2,7 @@
 //! in it, and how much ground it covers in a day.
 
 pub(crate) mod asked;
+pub mod before;
 pub mod calibration;
 mod choose;
 pub mod clean_out;

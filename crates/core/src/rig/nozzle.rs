@@ -72,6 +72,17 @@ pub fn classes(set: &NozzleSet, pressure: Pressure) -> Option<Classes> {
     spanning(set.droplets.iter().filter(|line| at(line) == below || at(line) == above))
 }
 
+/// The first two lines of a droplet table, by pressure, of which the one at more pressure is coarser: of one nozzle more pressure makes
+/// finer droplets, so one of them is wrong. `None` where no two lines are. Lines still to type do not count.
+pub fn coarser_with_pressure(set: &NozzleSet) -> Option<(&ClassAt, &ClassAt)> {
+    let mut lines: Vec<&ClassAt> = set.droplets.iter().filter(|line| !line.at.is_zero()).collect();
+    lines.sort_by_key(|line| line.at.value());
+    lines.windows(2).find_map(|pair| match pair {
+        [low, high] if high.at.exceeds(low.at.value()) && high.class > low.class => Some((*low, *high)),
+        _ => None,
+    })
+}
+
 fn spanning<'a>(lines: impl Iterator<Item = &'a ClassAt>) -> Option<Classes> {
     lines
         .map(|line| Classes::of(line.class))

@@ -247,7 +247,7 @@ fn goes_to(next: &Pass, fields: &[String]) -> String {
     t!("rig-of-goes-to", name = next.name, date = next.date, fields = listed(fields))
 }
 
-fn ways(residual: Volume, water: Volume, tank: Volume) -> Vec<RinseWay> {
+pub(super) fn ways(residual: Volume, water: Volume, tank: Volume) -> Vec<RinseWay> {
     let mut ways: Vec<RinseWay> = Vec::new();
     if !water.is_zero() {
         ways.extend([3_u32, 2, 1].into_iter().filter_map(|rinses| {

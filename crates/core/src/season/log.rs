@@ -26,6 +26,8 @@ pub struct Log {
     by_field: FxHashMap<Id, Vec<u32>>,
     by_product: FxHashMap<Id, Vec<u32>>,
     by_pass: FxHashMap<Id, OfPass>,
+    /// By the name of the rig, in small letters.
+    by_rig: FxHashMap<String, Vec<u32>>,
     /// The day of each record, beside one another, so that most questions need not look at the record.
     dates: Vec<Date>,
     last: Option<Date>,
@@ -96,6 +98,9 @@ impl Log {
         if let Some(pass) = &record.pass {
             put(&mut self.by_pass, pass, |of_pass| &mut of_pass.places, place);
         }
+        if let Some(rig) = plain(&record.rig) {
+            put(&mut self.by_rig, &rig, |places| places, place);
+        }
     }
 
     fn take_out(&mut self, record: &Record, place: usize) {
@@ -106,6 +111,9 @@ impl Log {
         }
         for line in &record.lines {
             self.by_product.get_mut(&line.product).into_iter().for_each(keep);
+        }
+        if let Some(rig) = plain(&record.rig) {
+            self.by_rig.get_mut(&rig).into_iter().for_each(keep);
         }
         if let Some(pass) = &record.pass {
             if let Some(of_pass) = self.by_pass.get_mut(pass) {
@@ -149,6 +157,19 @@ impl Log {
         places.filter_map(|place| farm.records.get_index(place)).map(|(_, record)| record)
     }
 
+    /// The records of a rig, by its name, up to a day, in the order of the farm.
+    pub fn of_rig<'a>(
+        &'a self,
+        farm: &'a Farm,
+        name: &str,
+        to: Date,
+    ) -> impl Iterator<Item = (&'a Id, &'a Record)> + use<'a> {
+        let places = as_places(plain(name).and_then(|name| self.by_rig.get(&name)).map(Vec::as_slice));
+        places
+            .filter(move |place| self.dates.get(*place).is_some_and(|date| *date <= to))
+            .filter_map(|place| farm.records.get_index(place))
+    }
+
     /// The day of the last record.
     pub const fn last_day(&self) -> Option<Date> {
         self.last
@@ -190,8 +211,14 @@ impl Log {
 fn is_found_alike(was: &Record, is: &Record) -> bool {
     was.date == is.date
         && was.pass == is.pass
+        && was.rig == is.rig
         && was.fields.keys().eq(is.fields.keys())
         && was.lines.iter().map(|line| &line.product).eq(is.lines.iter().map(|line| &line.product))
+}
+
+/// The name of a rig as it is looked up; `None` where none is typed.
+fn plain(rig: &str) -> Option<String> {
+    Some(rig.trim().to_lowercase()).filter(|name| !name.is_empty())
 }
 
 fn as_places(places: Option<&[u32]>) -> impl ExactSizeIterator<Item = usize> + DoubleEndedIterator + Clone {

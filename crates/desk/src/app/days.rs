@@ -26,7 +26,7 @@ impl Desk {
         if let Some(known) = self.document.known_day(date) {
             return Some(known);
         }
-        if self.most_passes(date) <= WITHIN_A_FRAME {
+        if self.is_quickly_ordered(date) {
             return Some(self.document.day(date));
         }
         let asked = (self.moment(), date);
@@ -35,6 +35,11 @@ impl Desk {
             self.look_for_order(asked);
         }
         None
+    }
+
+    /// Whether the order of a day is reckoned within a frame.
+    pub(crate) fn is_quickly_ordered(&self, date: Date) -> bool {
+        self.most_passes(date) <= WITHIN_A_FRAME
     }
 
     /// How many passes the rig has that has most of them.

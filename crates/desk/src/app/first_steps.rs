@@ -43,6 +43,9 @@ fn words(next: &Next) -> (&'static str, &'static str) {
         Next::FieldArea(_) => (t!("app-your-first-field-its-area-then"), t!("app-type-its-area")),
         Next::Rig => (t!("app-your-sprayer-its-tank-its-boom"), t!("app-add-the-sprayer")),
         Next::RigName(_) => (t!("app-your-sprayer-its-name-the-tank"), t!("app-type-its-name")),
+        Next::RigTank(_) => (t!("app-your-sprayer-what-its-tank-holds"), t!("app-type-the-tank")),
+        Next::RigBoom(_) => (t!("app-your-sprayer-how-wide-its-boom-is"), t!("app-type-the-boom")),
+        Next::RigNozzles(_) => (t!("app-your-sprayer-its-nozzle-set"), t!("app-add-a-nozzle-set")),
         Next::Water => (t!("app-the-water-that-you-spray-with"), t!("app-add-the-water")),
         Next::WaterAnalysis(_) => (t!("app-your-water-calcium-and-magnesium-or"), t!("app-type-its-calcium")),
         Next::Product => (t!("app-your-first-product-typed-in-the"), t!("app-add-a-product")),
@@ -196,7 +199,13 @@ impl Desk {
             Next::Rig => shed::begin_rig(self),
             Next::Water => shed::begin_water(self),
             Next::Product => shed::begin_product(self),
-            Next::RigName(id) => self.lead_to(&tankard_core::finding::Subject::Rig(id.clone())),
+            Next::RigName(id) | Next::RigTank(id) | Next::RigBoom(id) => {
+                self.lead_to(&tankard_core::finding::Subject::Rig(id.clone()));
+            }
+            Next::RigNozzles(id) => {
+                self.view = View::Shed;
+                self.shed.choose_nozzles(id);
+            }
             Next::WaterAnalysis(id) => self.lead_to(&tankard_core::finding::Subject::Water(id.clone())),
             Next::ProductName(id) | Next::ProductRate(id) => {
                 self.view = View::Shed;
@@ -246,6 +255,9 @@ impl Desk {
                 t!("fields-area-of", name = farm.fields.get(id).map_or("", |field| field.name.as_str()))
             }
             Next::Rig | Next::RigName(_) => t!("shed-name-of-the-rig").to_owned(),
+            Next::RigTank(_) => t!("shed-full-to-its-mark").to_owned(),
+            Next::RigBoom(_) => t!("shed-working-width").to_owned(),
+            Next::RigNozzles(_) => t!("shed-add-a-nozzle-set").to_owned(),
             Next::Water => t!("shed-name-of-the-water").to_owned(),
             Next::WaterAnalysis(_) => t!("shed-calcium").to_owned(),
             Next::Product | Next::ProductName(_) => t!("shed-name-of-the-product").to_owned(),

@@ -12,10 +12,10 @@ use crate::look;
 /// Shows findings; gives the subject of the one that was clicked.
 pub fn show(ui: &mut Ui, findings: &[Finding]) -> Option<Subject> {
     let mut led = None;
-    // A figure that was typed wrongly brings others with it, so what was probably meant comes first.
-    let (with, without): (Vec<&Finding>, Vec<&Finding>) =
-        findings.iter().partition(|finding| !finding.offers.is_empty());
-    for finding in with.into_iter().chain(without) {
+    // A figure that was typed wrongly brings others with it, so of each level what was probably meant comes first.
+    let mut sorted: Vec<&Finding> = findings.iter().collect();
+    sorted.sort_by_key(|finding| (std::cmp::Reverse(finding.level), finding.offers.is_empty()));
+    for finding in sorted {
         if one(ui, finding) {
             led = Some(finding.about.clone());
         }

@@ -12,7 +12,14 @@ use crate::tests::{MARGIN, Run, assert_is_clear, ink, runs};
 
 fn step(number: u32, what: &str, hint: &str, amount: &str, detail: &str) -> CardStep {
     let number = (number > 0).then_some(number);
-    CardStep { number, what: what.into(), hint: hint.into(), amount: amount.into(), detail: detail.into() }
+    CardStep {
+        number,
+        what: what.into(),
+        hint: hint.into(),
+        amount: amount.into(),
+        rate: String::new(),
+        detail: detail.into(),
+    }
 }
 
 /// Ten products of a fertilizer carrier, in two jars: as full as a sheet gets.

@@ -5,7 +5,7 @@ use super::voices::{Authority, Claim, Ground, Voice, is_good};
 use super::words::{basis_of, either};
 use super::{Choice, Role, dose};
 use crate::farm::label::{Says, Stance, When};
-use crate::farm::{AdjuvantClass, Charge};
+use crate::farm::{AdjuvantClass, Charge, Statement};
 use crate::finding::{Basis, Finding, Subject};
 use crate::language::{self, t};
 use crate::mix::guidance;
@@ -62,17 +62,26 @@ pub(super) fn untyped_surfactant(ground: &Ground<'_>, voice: &Voice, findings: &
     if product.surfactant.is_some() {
         return;
     }
-    let hangs = guidance::on(product).find(|(guidance, _)| {
-        guidance.statements.iter().any(|statement| statement.when.contains(&When::NoSurfactantBuiltIn))
-    });
-    if let Some((guidance, _)) = hangs
+    let on_it = |statement: &&Statement| statement.when.contains(&When::NoSurfactantBuiltIn);
+    let here = |statement: &Statement| ground.fields.iter().any(|field| crate::label::for_crop(statement, field));
+    let mut hangs: Vec<(bool, &Basis)> = guidance::on(product)
+        .filter_map(|(guidance, _)| {
+            let mut speaks = guidance.statements.iter().filter(on_it).peekable();
+            speaks.peek()?;
+            Some((speaks.any(here), &guidance.basis))
+        })
+        .collect();
+    hangs.sort_by_key(|(is_here, _)| !is_here);
+    // What is published of another crop is no source for this one.
+    let basis = hangs.first().map(|(is_here, basis)| if *is_here { (*basis).clone() } else { Basis::Practice });
+    if let Some(basis) = basis
         && !voice.claims.iter().any(|claim| Role::of(claim.class) == Role::Activator && claim.authority.binds())
     {
         findings.push(
             Finding::check(
                 Subject::Product(voice.product.clone()),
                 t!("mix-whether-holds-a-surfactant-of-its", name = voice.name),
-                guidance.basis.clone(),
+                basis,
             )
             .hint(t!("mix-type-on-its-page-whether-the")),
         );

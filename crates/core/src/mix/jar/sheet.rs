@@ -191,6 +191,7 @@ fn rows(kind: CarrierKind, test: &JarTest, units: Units) -> Vec<CardStep> {
                     hint: if end { t!("mix-to-the-line-dry-products-take").to_owned() } else { String::new() },
                     amount,
                     detail,
+                    ..CardStep::default()
                 });
                 if let (0, Some(Second::With { measured, .. })) = (at, &test.second) {
                     rows.push(CardStep {
@@ -199,6 +200,7 @@ fn rows(kind: CarrierKind, test: &JarTest, units: Units) -> Vec<CardStep> {
                         hint: measured.stock.as_ref().map(|stock| stock.text.clone()).unwrap_or_default(),
                         amount: measured.text.clone(),
                         detail: measured.spoons.clone(),
+                        ..CardStep::default()
                     });
                 }
             }
@@ -221,6 +223,7 @@ fn rows(kind: CarrierKind, test: &JarTest, units: Units) -> Vec<CardStep> {
                         .join(". "),
                     amount: item.measured.text.clone(),
                     detail: item.beside(),
+                    ..CardStep::default()
                 });
             }
         }

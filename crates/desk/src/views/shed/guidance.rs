@@ -5,10 +5,10 @@ use egui::{Label, RichText, ScrollArea, TextStyle, Ui};
 use tankard_core::farm::label::{Says, Statement};
 use tankard_core::farm::{Advice, Farm, Product};
 use tankard_core::finding::Basis;
-use tankard_core::label::names;
 use tankard_core::label::when::words;
+use tankard_core::label::{for_crop, names};
 use tankard_core::language;
-use tankard_core::mix::guidance;
+use tankard_core::mix::guidance::{self, Guidance};
 use tankard_core::quantity::{AsTyped, Rate, Units};
 use tankard_core::t;
 use tankard_core::words::capital;
@@ -192,8 +192,15 @@ fn rows(farm: &Farm, product: &Product) -> Vec<Row> {
         }
     });
     let mut printed: Vec<_> = guidance::on(product).collect();
-    // What speaks of this very product stands before what speaks of its group.
-    printed.sort_by_key(|(_, particular)| std::cmp::Reverse(*particular));
+    // What speaks of a crop of the farm, or of any, stands before what speaks of another; then what speaks of this very product before
+    // what speaks of its group.
+    let here = |statement: &Statement| farm.fields.values().any(|field| for_crop(statement, field));
+    let place = |guidance: &Guidance| match guidance.statements.first() {
+        Some(statement) if !statement.crop.trim().is_empty() && here(statement) => 0,
+        Some(statement) if !statement.crop.trim().is_empty() => 2,
+        _ => 1,
+    };
+    printed.sort_by_key(|(guidance, particular)| (place(guidance), std::cmp::Reverse(*particular)));
     let printed = printed.into_iter().map(|(guidance, _)| {
         let built = capital(&sentence(&guidance.statements.iter().collect::<Vec<_>>(), units));
         let (says, stands) = if guidance.says.trim().is_empty() {

@@ -131,6 +131,12 @@ impl State {
         self.choose(id.to_owned());
     }
 
+    /// Opens the nozzle sets of a rig.
+    pub fn choose_nozzles(&mut self, id: &str) {
+        self.choose_rig(id);
+        self.rigs.open_nozzles();
+    }
+
     /// Opens a page.
     pub fn show_page(&mut self, spot: Spot) {
         self.page = match spot {

@@ -18,10 +18,12 @@ mod rest;
 mod settle;
 pub(crate) mod sprayer;
 
+use std::collections::HashMap;
 use std::sync::Arc;
 
 use egui::{CentralPanel, Frame, Margin, Panel, ScrollArea, Ui, Vec2};
 use jiff::civil::{Date, DateTime};
+use tankard_core::farm::Id;
 use tankard_core::language::spoken;
 use tankard_core::loads::gauge::gauge;
 use tankard_core::plan::Plan;
@@ -99,6 +101,8 @@ pub struct State {
     pub(crate) other: compare::Other,
     /// A pass about to be removed.
     pub removing: bool,
+    /// In which order the passes of a day stand, as it was reckoned last.
+    pub(crate) orders: HashMap<Date, Vec<Id>>,
     /// Whether the list still has to come to what was chosen.
     pub reveal: bool,
     /// What the file now asked for is to hold; none where no file is asked for.

@@ -1,5 +1,7 @@
 //! The list of passes, by day.
 
+use std::time::Duration;
+
 use egui::{ScrollArea, Ui};
 use jiff::ToSpan;
 use jiff::civil::Date;
@@ -13,11 +15,51 @@ use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, findings, lists};
 
+/// After so long the order of another day is reckoned.
+const NEXT_DAY: Duration = Duration::from_millis(15);
+
 /// The passes from the first day to the last; passes of one day stay as the user put them.
 pub(super) fn by_day(farm: &Farm) -> Vec<Id> {
     let mut passes: Vec<(&Id, &Pass)> = farm.passes.iter().collect();
     passes.sort_by_key(|(_, pass)| pass.date);
     passes.into_iter().map(|(id, _)| id.clone()).collect()
+}
+
+/// The same with the passes of one day in the order that is reckoned or decided for them, rig by rig. An order that an edit made old
+/// stands until it is reckoned anew, one day a frame, so that typing waits for none.
+fn in_order(desk: &mut Desk, ctx: &egui::Context) -> Vec<Id> {
+    let mut passes = by_day(desk.document.farm());
+    let of = |farm: &Farm, id: &Id| farm.passes.get(id).map(|pass| pass.date);
+    let farm = desk.document.farm();
+    let dates: Vec<Date> = passes.iter().filter_map(|id| of(farm, id)).collect();
+    let mut several: Vec<Date> =
+        dates.iter().zip(dates.iter().skip(1)).filter(|(one, next)| one == next).map(|(date, _)| *date).collect();
+    several.dedup();
+    let mut has_time = true;
+    for date in several {
+        let known = match desk.document.known_day(date) {
+            Some(known) => Some(known),
+            // Where there are many, the order is looked for when the day is looked at.
+            None if !desk.is_quickly_ordered(date) => None,
+            None if std::mem::take(&mut has_time) => desk.day(date),
+            None => {
+                ctx.request_repaint_after(NEXT_DAY);
+                None
+            }
+        };
+        if let Some(day) = known {
+            let rigs = day.rigs.iter().flat_map(|rig| rig.done.iter().chain(rig.slots.iter().map(|slot| &slot.pass)));
+            let order: Vec<Id> = rigs.chain(day.loose.iter().map(|slot| &slot.pass)).cloned().collect();
+            desk.tank_loads.orders.insert(date, order);
+        }
+    }
+    let (farm, orders) = (desk.document.farm(), &desk.tank_loads.orders);
+    passes.sort_by_key(|id| {
+        let date = of(farm, id);
+        let order = date.and_then(|date| orders.get(&date));
+        (date, order.and_then(|order| order.iter().position(|other| other == id)).unwrap_or(usize::MAX))
+    });
+    passes
 }
 
 /// Shows the list, with what can be done at its foot.
@@ -34,7 +76,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
         let mut day = None;
         let log = desk.document.log();
-        for id in by_day(desk.document.farm()) {
+        for id in in_order(desk, ui.ctx()) {
             let Some(plan) = desk.document.plan(&id) else { continue };
             let superseded = super::cards::is_superseded(desk, &id);
             let farm = desk.document.farm();
@@ -155,7 +197,40 @@ fn acts(desk: &mut Desk, ui: &mut Ui) {
     }
 }
 
+/// Holds a pass a place earlier or later among those of its rig and day, since that is how the list is ordered. Gives whether there is such
+/// a place.
+fn moved(desk: &mut Desk, act: lists::Act, id: &str) -> bool {
+    let Some(date) = desk.document.farm().passes.get(id).map(|pass| pass.date) else { return false };
+    let Some(day) = desk.document.known_day(date) else { return false };
+    let Some(rig) = day.rigs.iter().find(|rig| rig.slots.iter().any(|slot| slot.pass == id)) else { return false };
+    let Some(at) = rig.slots.iter().position(|slot| slot.pass == id) else { return false };
+    let to = match act {
+        lists::Act::Up => at.checked_sub(1),
+        lists::Act::Down => Some(at + 1).filter(|to| *to < rig.slots.len()),
+        lists::Act::Copy | lists::Act::Remove => None,
+    };
+    let Some(to) = to else { return false };
+    // Those sprayed already have the first places.
+    let place = |at: usize| u32::try_from(rig.done.len() + at + 1).unwrap_or(u32::MAX);
+    let (was, place) = (place(at), place(to));
+    desk.document.edit(|farm| {
+        let mut decided = farm.days.get(&date.to_string()).cloned().unwrap_or_default();
+        for (other, held) in &mut decided.pinned {
+            if *held == place && rig.slots.iter().any(|slot| slot.pass == *other) {
+                *held = was;
+            }
+        }
+        decided.pinned.insert(id.to_owned(), place);
+        farm.days.insert(date.to_string(), decided);
+    });
+    true
+}
+
 fn apply(desk: &mut Desk, act: lists::Act, id: &str) {
+    if moved(desk, act, id) {
+        desk.tank_loads.reveal = true;
+        return;
+    }
     // Not an id that records or cards of a pass long gone still carry.
     let farm = desk.document.farm();
     let copied =

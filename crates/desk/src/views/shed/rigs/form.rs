@@ -17,7 +17,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, rig: &mut Rig) {
     line(ui, t!("shed-full-to-its-mark"), |ui| {
         boxes::quantity(ui, t!("shed-full-to-its-mark"), &mut rig.tank, 120.0);
         offers::at_box(ui, t!("shed-full-to-its-mark"), &Slot::Tank(id.clone()));
-        boxes::understood(ui, Some(&rig.tank), units);
+        statements::understood(ui, &rig.tank, units);
     });
     optional(ui, t!("shed-finest-mark"), &mut rig.mark, units, t!("shed-on-the-tank-or-the-meter"));
     optional(ui, t!("shed-least-that-is-stirred"), &mut rig.least, units, "");

@@ -70,6 +70,11 @@ impl State {
         self.part.name()
     }
 
+    /// Opens the nozzle sets.
+    pub(super) fn open_nozzles(&mut self) {
+        self.part = Part::Nozzles;
+    }
+
     /// What is open may be gone, by undo or with another rig: then the fitted set and the latest calibration are.
     pub(super) fn settle(&mut self, rig: Option<(&Id, &Rig)>) {
         let id = rig.map(|(id, _)| id);
@@ -100,6 +105,7 @@ pub(super) fn list(bench: &mut Bench, ui: &mut Ui) {
     }
     let entries = farm.rigs.iter().map(|(id, rig)| {
         let summary = match &rig.boom {
+            _ if rig.tank.is_zero() => t!("shed-tank-still-to-type").to_owned(),
             Some(boom) => t!("shed-tank-boom", tank = rig.tank, boom = boom),
             None => t!("shed-tank-tank", tank = rig.tank),
         };
@@ -128,7 +134,8 @@ pub(super) fn foot(bench: &mut Bench, ui: &mut Ui) {
 
 /// Adds a rig.
 pub(super) fn add(document: &mut Document, state: &mut super::State) {
-    let tank = if document.farm().units == Units::Metric { "1000 L" } else { "1000 gal" };
+    // It begins at nothing, which is noticed: a size that nobody typed would be filled.
+    let tank = if document.farm().units == Units::Metric { "0 L" } else { "0 gal" };
     let Ok(tank) = AsTyped::parse(tank) else { return };
     state.rigs.part = Part::Rig;
     super::add(document, state, |farm| &mut farm.rigs, "rig", Rig::new(new_rig(), tank));

@@ -419,6 +419,10 @@ fn droplets(ui: &mut Ui, set: &mut NozzleSet, units: Units) {
     if let Some(at) = gone {
         set.droplets.remove(at);
     }
+    if let Some((low, high)) = nozzle::coarser_with_pressure(set) {
+        let text = t!("shed-droplets-get-coarser", low = low.at.text(), high = high.at.text());
+        ui.add(Label::new(look::soft(ui, text).color(look::colours(ui).check)).wrap());
+    }
     ui.add_space(4.0);
     ui.scope(|ui| {
         ui.spacing_mut().button_padding.x = 0.0;
