@@ -29,6 +29,7 @@ pub mod seal;
 pub mod shape;
 pub mod sun_time;
 pub mod surrounding;
+pub mod text;
 mod unique;
 pub mod water;
 
@@ -59,6 +60,7 @@ pub use seal::{Amendment, Change, Said, Signature};
 pub use shape::{Shape, ShapeError};
 pub use sun_time::SunTime;
 pub use surrounding::{Background, Gateway, Surrounding, SurroundingKind};
+pub use text::Text;
 pub use water::{Clarity, Water};
 
 use crate::language::{Language, t};

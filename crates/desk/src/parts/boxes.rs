@@ -73,16 +73,34 @@ fn claim(ui: &Ui, name: &str, response: &Response, is_box: bool) -> bool {
     false
 }
 
+/// What plain text is typed in: a text of its own, or one that many things of the farm share.
+pub trait Typed: AsRef<str> + From<String> {}
+
+impl<T: AsRef<str> + From<String>> Typed for T {}
+
+/// Shows a box on a copy of a text and takes over what was typed.
+fn typed_in<T: Typed>(value: &mut T, show: impl FnOnce(&mut String) -> Response) -> Response {
+    let mut text = value.as_ref().to_owned();
+    let response = show(&mut text);
+    if text != value.as_ref() {
+        *value = text.into();
+    }
+    response
+}
+
 /// A box for plain text.
-pub fn text(ui: &mut Ui, name: &str, value: &mut String, width: f32) -> Response {
-    let out = ui.add(TextEdit::singleline(value).desired_width(width).align(egui::Align2::LEFT_CENTER));
-    select_on_tab(ui, name, &out, value);
-    out.accessible_name(name)
+pub fn text(ui: &mut Ui, name: &str, value: &mut impl Typed, width: f32) -> Response {
+    typed_in(value, |value| {
+        let out = ui.add(TextEdit::singleline(value).desired_width(width).align(egui::Align2::LEFT_CENTER));
+        select_on_tab(ui, name, &out, value);
+        out.accessible_name(name)
+    })
 }
 
 /// A box for several lines of text.
-pub fn lines(ui: &mut Ui, name: &str, value: &mut String, width: f32, rows: usize) -> Response {
-    let response = ui.add(TextEdit::multiline(value).desired_width(width).desired_rows(rows)).accessible_name(name);
+pub fn lines(ui: &mut Ui, name: &str, value: &mut impl Typed, width: f32, rows: usize) -> Response {
+    let edit = |value: &mut String| ui.add(TextEdit::multiline(value).desired_width(width).desired_rows(rows));
+    let response = typed_in(value, edit).accessible_name(name);
     claim(ui, name, &response, true);
     response
 }
@@ -609,15 +627,21 @@ pub fn plain(ui: &mut Ui, name: &str, value: &mut String, width: f32, with_weigh
 }
 
 /// A box for plain text that says softly what belongs into it while it is empty.
-pub fn text_or_empty(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str) -> Response {
-    let edit = TextEdit::singleline(value).desired_width(width).hint_text(hint_in(ui, hint));
-    let response = ui.add(edit.align(egui::Align2::LEFT_CENTER)).accessible_name(name);
-    select_on_tab(ui, name, &response, value);
-    response
+pub fn text_or_empty(ui: &mut Ui, name: &str, value: &mut impl Typed, width: f32, hint: &str) -> Response {
+    typed_in(value, |value| {
+        let edit = TextEdit::singleline(value).desired_width(width).hint_text(hint_in(ui, hint));
+        let response = ui.add(edit.align(egui::Align2::LEFT_CENTER)).accessible_name(name);
+        select_on_tab(ui, name, &response, value);
+        response
+    })
 }
 
 /// A box for a sentence: a long one wraps, so that none of it is hidden, and Enter does not break it.
-pub fn sentence(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str) -> Response {
+pub fn sentence(ui: &mut Ui, name: &str, value: &mut impl Typed, width: f32, hint: &str) -> Response {
+    typed_in(value, |value| sentence_of(ui, name, value, width, hint))
+}
+
+fn sentence_of(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str) -> Response {
     let edit = TextEdit::multiline(value).desired_width(width).desired_rows(1).hint_text(hint.to_owned());
     let response = ui.add(edit.return_key(None)).accessible_name(name);
     let is_led_to = claim(ui, name, &response, true);
