@@ -201,7 +201,7 @@ fn who_is_not_hurt_is_not_warned_of() {
     silent(&|farm| "glyphosate".clone_into(&mut farm.products["d"].actives[0].name));
     silent(&|farm| {
         let mut record = Record::new("Beans", date(2031, 6, 14));
-        record.pass = Some("second".to_owned());
+        record.pass = Some("second".into());
         let field = &farm.fields["s"];
         record.fields.insert("s".to_owned(), RecordField::new(&field.name, field.area.clone()));
         farm.records.insert("r".to_owned(), record);

@@ -463,6 +463,13 @@ season-log-it-came = it came
 season-log-asked-for-at-most = asked for at most
 season-log-who-says-so = who says so
 
+## desk/views/season_log/review/laid.rs
+
+season-log-laying-out-the-records = Laying out the records for the review
+season-log-the-records-were-not-laid-out = The records were not laid out for the review
+season-log-the-records-are-being-laid-out = The records are being laid out…
+season-log-lay-out-the-records = Lay out the records
+
 ## desk/views/season_log/review/mod.rs
 
 season-log-overview = Overview

@@ -463,6 +463,13 @@ season-log-it-came = se usó
 season-log-asked-for-at-most = se pide a lo más
 season-log-who-says-so = quién lo dice
 
+## desk/views/season_log/review/laid.rs
+
+season-log-laying-out-the-records = Preparando los registros para el repaso
+season-log-the-records-were-not-laid-out = Los registros no se prepararon para el repaso
+season-log-the-records-are-being-laid-out = Se están preparando los registros…
+season-log-lay-out-the-records = Preparar los registros
+
 ## desk/views/season_log/review/mod.rs
 
 season-log-overview = Resumen

@@ -415,11 +415,11 @@ fn judge_parts(
     if !farm.passes.get(pass_id).is_some_and(has_parts) && farm.passes.values().all(|other| other.rest_of != *pass_id) {
         return;
     }
-    let is_part = |other: &Id| other != pass_id && farm.is_one_application(other, pass_id);
+    let is_part = |other: &str| other != pass_id && farm.is_one_application(other, pass_id);
     let recorded = log
         .on_field(farm, id)
         .map(|(_, record)| record)
-        .filter(|record| record.pass.as_ref().is_some_and(is_part))
+        .filter(|record| record.pass.as_deref().is_some_and(is_part))
         .filter_map(|record| Some((record.name.as_str(), driven_over(farm, record, id)?)));
     let planned = farm
         .passes

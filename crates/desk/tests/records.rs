@@ -78,7 +78,7 @@ fn page(profiles: &[&str]) -> Harness<'static, Desk> {
     farm.keeping.profiles = profiles.iter().map(|key| (*key).to_owned()).collect();
     farm.keeping.own.insert("own".to_owned(), OwnElement { name: "lot numbers".to_owned(), ..OwnElement::default() });
     let id = farm.records.keys().find(|id| id.starts_with("2031-05-13")).unwrap().clone();
-    farm.records[&id].certificate.clear();
+    farm.records[&id].certificate = "".into();
     let mut desk = Desk::new(Document::copy(farm), later);
     desk.view = View::SeasonLog;
     desk.season_log.chosen = Some(id);

@@ -81,7 +81,7 @@ pub fn binds<'a>(farm: &'a Farm, log: &'a Log, field_id: &str, field: &'a Field,
             continue;
         }
         let Some(then) = record.fields.get(field_id) else { continue };
-        let crop = if then.crop.trim().is_empty() { &field.crop } else { &then.crop };
+        let crop = if then.crop.trim().is_empty() { field.crop.as_str() } else { &then.crop };
         for line in record.lines.iter().filter(|line| !line.amount.is_zero()) {
             let Some(product) = farm.products.get(&line.product) else { continue };
             for statement in &product.label {

@@ -96,6 +96,21 @@ fn claim(ui: &Ui, name: &str, response: &Response, is_box: bool) -> bool {
     false
 }
 
+/// What plain text is typed in: a text of its own, or one that many things of the farm share.
+pub trait Typed: AsRef<str> + From<String> {}
+
+impl<T: AsRef<str> + From<String>> Typed for T {}
+
+/// Shows a box on a copy of a text and takes over what was typed.
+fn typed_in<T: Typed>(value: &mut T, show: impl FnOnce(&mut String) -> Response) -> Response {
+    let mut text = value.as_ref().to_owned();
+    let response = show(&mut text);
+    if text != value.as_ref() {
+        *value = text.into();
+    }
+    response
+}
+
 /// The one line of a box. While nobody types in it, what has no room ends in an ellipsis and is not broken off within a letter.
 fn one_line(ui: &Ui, text: &str, room: f32, (font, ink): (&FontId, Option<Color32>), in_use: bool) -> Arc<Galley> {
     let visuals = ui.visuals();
@@ -143,13 +158,15 @@ fn add_line(
 }
 
 /// A box for plain text.
-pub fn text(ui: &mut Ui, name: &str, value: &mut String, width: f32) -> Response {
-    let out = add_line(ui, None, value, (FontSelection::Default, None), |edit| {
-        edit.desired_width(width).align(egui::Align2::LEFT_CENTER)
-    });
-    select_on_tab(ui, name, &out, value);
-    go_on(ui, &out);
-    out.accessible_name(name)
+pub fn text(ui: &mut Ui, name: &str, value: &mut impl Typed, width: f32) -> Response {
+    typed_in(value, |value| {
+        let out = add_line(ui, None, value, (FontSelection::Default, None), |edit| {
+            edit.desired_width(width).align(egui::Align2::LEFT_CENTER)
+        });
+        select_on_tab(ui, name, &out, value);
+        go_on(ui, &out);
+        out.accessible_name(name)
+    })
 }
 
 /// A box to tick: too small to be found without an edge that stands out.
@@ -162,8 +179,9 @@ pub fn tick(ui: &mut Ui, value: &mut bool, text: &str) -> Response {
 }
 
 /// A box for several lines of text.
-pub fn lines(ui: &mut Ui, name: &str, value: &mut String, width: f32, rows: usize) -> Response {
-    let response = ui.add(TextEdit::multiline(value).desired_width(width).desired_rows(rows)).accessible_name(name);
+pub fn lines(ui: &mut Ui, name: &str, value: &mut impl Typed, width: f32, rows: usize) -> Response {
+    let edit = |value: &mut String| ui.add(TextEdit::multiline(value).desired_width(width).desired_rows(rows));
+    let response = typed_in(value, edit).accessible_name(name);
     claim(ui, name, &response, true);
     response
 }
@@ -695,19 +713,25 @@ pub fn plain(ui: &mut Ui, name: &str, value: &mut String, width: f32, with_weigh
 }
 
 /// A box for plain text that says softly what belongs into it while it is empty.
-pub fn text_or_empty(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str) -> Response {
-    let hint = hint_in(ui, hint);
-    let response = add_line(ui, None, value, (FontSelection::Default, None), |edit| {
-        edit.desired_width(width).hint_text(hint).align(egui::Align2::LEFT_CENTER)
+pub fn text_or_empty(ui: &mut Ui, name: &str, value: &mut impl Typed, width: f32, hint: &str) -> Response {
+    typed_in(value, |value| {
+        let hint = hint_in(ui, hint);
+        let response = add_line(ui, None, value, (FontSelection::Default, None), |edit| {
+            edit.desired_width(width).hint_text(hint).align(egui::Align2::LEFT_CENTER)
+        })
+        .accessible_name(name);
+        select_on_tab(ui, name, &response, value);
+        go_on(ui, &response);
+        response
     })
-    .accessible_name(name);
-    select_on_tab(ui, name, &response, value);
-    go_on(ui, &response);
-    response
 }
 
 /// A box for a sentence: a long one wraps, so that none of it is hidden, and Enter does not break it.
-pub fn sentence(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str) -> Response {
+pub fn sentence(ui: &mut Ui, name: &str, value: &mut impl Typed, width: f32, hint: &str) -> Response {
+    typed_in(value, |value| sentence_of(ui, name, value, width, hint))
+}
+
+fn sentence_of(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str) -> Response {
     let edit = TextEdit::multiline(value).desired_width(width).desired_rows(1).hint_text(hint.to_owned());
     let response = ui.add(edit.return_key(None)).accessible_name(name);
     let is_led_to = claim(ui, name, &response, true);

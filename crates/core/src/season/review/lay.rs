@@ -141,7 +141,7 @@ impl<'a> Build<'a> {
         });
         let entry = Entry {
             id: id.clone(),
-            name: record.name.clone(),
+            name: record.name.to_string(),
             date: record.date,
             rig: place(&mut self.index.rigs, record.rig.trim().to_owned()),
             water: place(&mut self.index.waters, record.water.trim().to_owned()),
@@ -287,7 +287,7 @@ impl<'a> Build<'a> {
             if let Some(info) =
                 self.index.products.get_mut(at).filter(|info| !self.farm.products.contains_key(&info.id))
             {
-                info.name.clone_from(&line.name);
+                info.name = line.name.to_string();
             }
         }
     }

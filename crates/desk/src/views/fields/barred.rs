@@ -56,7 +56,7 @@ fn until(until: Until) -> String {
 fn record(ui: &mut Ui, farm: &Farm, id: &Id, open: &mut Option<Id>) {
     let Some(record) = farm.records.get(id) else { return };
     let name = t!("fields-open-the-record-of", name = record.name, date = record.date);
-    if boxes::act(ui, &short_date(record.date)).accessible_name(name).on_hover_text(&record.name).clicked() {
+    if boxes::act(ui, &short_date(record.date)).accessible_name(name).on_hover_text(record.name.as_str()).clicked() {
         *open = Some(id.clone());
     }
 }

@@ -133,7 +133,7 @@ fn record(desk: &mut Desk, pass_id: &str, wanted: &Wanted) {
         return;
     };
     if let Wanted::Loads(numbers) = wanted {
-        record.note = t!("season-log-numbers-of-all", numbers = loads_words(numbers), all = all);
+        record.note = t!("season-log-numbers-of-all", numbers = loads_words(numbers), all = all).into();
     }
     let farm = desk.document.farm();
     let again = log.has_record(pass_id);

@@ -67,14 +67,14 @@ struct Used {
 }
 
 impl Used {
-    fn weeds_on(&self, farm: &Farm, field: &Id) -> Vec<String> {
+    fn weeds_on(&self, farm: &Farm, field: &str) -> Vec<String> {
         let mut weeds = self.weeds.borrow_mut();
-        weeds.entry(field.clone()).or_insert_with(|| used::weeds_on(farm, field)).clone()
+        weeds.entry(field.to_owned()).or_insert_with(|| used::weeds_on(farm, field)).clone()
     }
 
-    fn lots_of(&self, (farm, log): (&Farm, &Log), product: &Id, day: Date) -> Vec<String> {
+    fn lots_of(&self, (farm, log): (&Farm, &Log), product: &str, day: Date) -> Vec<String> {
         let mut lots = self.lots.borrow_mut();
-        lots.entry((product.clone(), day)).or_insert_with(|| stock::lots(farm, log, product, day)).clone()
+        lots.entry((product.to_owned(), day)).or_insert_with(|| stock::lots(farm, log, product, day)).clone()
     }
 
     fn of(farm: &Farm) -> Self {
@@ -309,7 +309,7 @@ fn head(
         if let Some(pass) = pass
             && boxes::act(ui, t!("season-log-show-its-plan")).clicked()
         {
-            *act = Some(Act::ShowPlan(pass));
+            *act = Some(Act::ShowPlan(pass.to_string()));
         }
         if boxes::act(ui, t!("season-log-remove")).accessible_name(t!("season-log-remove-the-record")).clicked() {
             state.removing = Some(id.to_owned());

@@ -1,11 +1,12 @@
 //! How the page of a record is laid out: sections, labelled boxes side by side, rows in columns, soft lines under them.
 
 use egui::{Sense, Ui, UiBuilder, Vec2};
-use tankard_core::farm::Id;
+use tankard_core::farm::{Id, Text};
 use tankard_core::finding::Level;
 use tankard_core::t;
 
 use crate::look;
+use crate::parts::boxes::Typed;
 use crate::parts::{boxes, mark};
 
 /// Width of a label before a box.
@@ -151,7 +152,7 @@ pub(super) fn add(ui: &mut Ui, prompt: &str, all: &[Id], name: impl Fn(&Id) -> O
 }
 
 /// A box for text, and beside it what was typed before to choose from.
-pub(super) fn with_before(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str, before: &[String]) {
+pub(super) fn with_before(ui: &mut Ui, name: &str, value: &mut impl Typed, width: f32, hint: &str, before: &[String]) {
     with_offers(ui, name, value, width, hint, (before, t!("season-log-typed-before")));
 }
 
@@ -159,7 +160,7 @@ pub(super) fn with_before(ui: &mut Ui, name: &str, value: &mut String, width: f3
 pub(super) fn with_offers(
     ui: &mut Ui,
     name: &str,
-    value: &mut String,
+    value: &mut impl Typed,
     width: f32,
     hint: &str,
     (offered, what): (&[String], &str),
@@ -170,7 +171,7 @@ pub(super) fn with_offers(
         ui.spacing_mut().item_spacing.x = 2.0;
         boxes::text_or_empty(ui, name, value, if is_offered { width - PICK - 2.0 } else { width }, hint);
         if is_offered && let Some(chosen) = pick(ui, &format!("{name}, {what}"), offered) {
-            *value = chosen;
+            *value = chosen.into();
         }
     });
 }
@@ -268,8 +269,8 @@ pub(super) fn offer(ui: &mut Ui, says: &str, act: &str) -> bool {
 }
 
 /// Names apart by commas, as they are typed.
-pub(super) fn names(ui: &mut Ui, name: &str, value: &mut Vec<String>, width: f32, hint: &str) {
-    let mut text = value.join(", ");
+pub(super) fn names(ui: &mut Ui, name: &str, value: &mut Vec<Text>, width: f32, hint: &str) {
+    let mut text = value.iter().map(Text::as_str).collect::<Vec<_>>().join(", ");
     boxes::text_or_empty(ui, name, &mut text, width, hint);
     let typed = names_of(&text);
     if typed != *value {
@@ -278,9 +279,9 @@ pub(super) fn names(ui: &mut Ui, name: &str, value: &mut Vec<String>, width: f32
 }
 
 /// A comma that was just typed leaves an empty name at the end, so that the next one can follow it.
-fn names_of(text: &str) -> Vec<String> {
+fn names_of(text: &str) -> Vec<Text> {
     if text.trim().is_empty() {
         return Vec::new();
     }
-    text.split(',').map(|name| name.trim_start().to_owned()).collect()
+    text.split(',').map(|name| name.trim_start().into()).collect()
 }

@@ -96,7 +96,7 @@ fn forecast(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
         if let Some(now) = now
             && boxes::act(ui, t!("season-log-show-the-forecast-for-these-hours")).clicked()
         {
-            record.expected = Some(now);
+            record.expected = Some(Box::new(now));
         }
         ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
             if let Some(source) = source {
@@ -163,7 +163,7 @@ fn readings(ui: &mut Ui, units: Units, record: &mut Record) {
 /// The forecast for the hours in which it really was sprayed, where it is not that which is kept.
 fn for_its_hours(farm: &Farm, record: &Record, plan: &Plan) -> Option<Expected> {
     record.start.filter(|_| farm.passes.get(&plan.pass).is_some_and(|pass| pass.date == record.date))?;
-    outside::expected(farm, plan, record.start, record.end).filter(|now| record.expected.as_ref() != Some(now))
+    outside::expected(farm, plan, record.start, record.end).filter(|now| record.expected.as_deref() != Some(now))
 }
 
 /// "4 to 9 mph", or one figure where both ends are alike.

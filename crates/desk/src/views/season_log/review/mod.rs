@@ -5,6 +5,7 @@ mod adjuvants;
 mod cost;
 mod groups;
 mod kept;
+mod laid;
 mod outcomes;
 mod overview;
 mod paper;
@@ -113,6 +114,7 @@ pub struct State {
     /// Which records count.
     pub asked: Asked,
     kept: Option<Kept>,
+    laid: laid::Laid,
     products: products::State,
     groups: groups::State,
     cost: cost::By,
@@ -140,9 +142,13 @@ struct Shown<'a> {
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
     let today = desk.now().date();
     let revision = desk.document.revision();
+    let Some(index) = laid::of(desk, revision) else {
+        laid::wait(desk, ui);
+        return;
+    };
     let farm = desk.document.farm();
     let state = &mut desk.season_log.review;
-    state.kept = kept::fresh(state.kept.take(), farm, revision, &mut state.asked, today.year());
+    state.kept = kept::fresh(state.kept.take(), &index, revision, &mut state.asked, today.year());
     let Some(mut kept) = state.kept.take() else { return };
     let mut printing = false;
     let frame = Frame::new().inner_margin(Margin { left: 16, right: 16, top: 8, bottom: 8 });
