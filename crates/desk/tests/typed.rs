@@ -76,7 +76,8 @@ fn a_day_is_typed_as_people_write_it() {
     }
     put(&mut harness, "sampled", "10/25/2027");
     assert_eq!(farm(&harness).waters["well"].sampled, Some(date(2027, 10, 25)));
-    // Either of two is taken by a person.
+    // Either of two is taken by a person. Until then the farm has what it had when the box was entered.
+    key(&mut harness, Key::Tab);
     put(&mut harness, "sampled", "10/05/2027");
     assert_eq!(farm(&harness).waters["well"].sampled, Some(date(2027, 10, 25)));
     assert!(harness.query_all_by_label_contains("may be 5 October 2027 or 10 May 2027").next().is_some());
