@@ -96,7 +96,7 @@ fn one_line_of_droplets_the_strictest_with_whose_it_is() {
     // Two ends of two labels make one range, of both.
     let ends = Says::Droplets { finest: Droplets::Medium, coarsest: Some(Droplets::VeryCoarse) };
     farm.products["m"].label[1] = Statement::new(ends, "page 3");
-    assert_eq!(lines(&farm), ["Droplets coarse to very coarse (Glyphosate 540 SL (demo), Mesotrione 4 SC (demo))"]);
+    assert_eq!(lines(&farm), ["Droplets coarse to very coarse (Mesotrione 4 SC (demo), Glyphosate 540 SL (demo))"]);
     // Those that exclude one another are both told.
     let fine = Says::Droplets { finest: Droplets::Fine, coarsest: Some(Droplets::Medium) };
     farm.products["m"].label[1] = Statement::new(fine, "page 3");
