@@ -96,7 +96,7 @@ fn one_line_of_droplets_the_strictest_with_whose_it_is() {
     // Two ends of two labels make one range, of both.
     let ends = Says::Droplets { finest: Droplets::Medium, coarsest: Some(Droplets::VeryCoarse) };
     farm.products["m"].label[1] = Statement::new(ends, "page 3");
-    assert_eq!(lines(&farm), ["Droplets coarse to very coarse (Glyphosate 540 SL (demo), Mesotrione 4 SC (demo))"]);
+    assert_eq!(lines(&farm), ["Droplets coarse to very coarse (Mesotrione 4 SC (demo), Glyphosate 540 SL (demo))"]);
     // Those that exclude one another are both told.
     let fine = Says::Droplets { finest: Droplets::Fine, coarsest: Some(Droplets::Medium) };
     farm.products["m"].label[1] = Statement::new(fine, "page 3");
@@ -152,6 +152,12 @@ fn each_product_has_its_rate_and_an_emergency_its_line() {
     let rates: Vec<(&str, &str)> = printed.steps.iter().map(|step| (step.what.as_str(), step.rate.as_str())).collect();
     assert!(rates.contains(&("Glyphosate 540 SL (demo)", "22 fl oz/ac")), "{rates:?}");
     assert!(rates.contains(&("Water", "")), "{rates:?}");
+    // As typed where that is over ground; a share of the spray is reckoned: 0.25 % of 15 gal/ac are 4.8 fl oz.
+    farm.passes["p"].mix[0].rate = q("1.5 pt/ac");
+    farm.passes["p"].mix[1].rate = q("0.25 % v/v");
+    let steps = card(&farm).steps.into_iter();
+    let rates: Vec<String> = steps.map(|step| step.rate).filter(|rate| !rate.is_empty()).collect();
+    assert!(rates.contains(&"1.5 pt/ac".to_owned()) && rates.contains(&"4.8 fl oz/ac".to_owned()), "{rates:?}");
     assert_eq!(printed.emergency, [""]);
     farm.emergency.push("Poison centre 555-0100".to_owned());
     assert_eq!(card(&farm).emergency, ["Poison centre 555-0100"]);

@@ -1217,7 +1217,7 @@ fn an_offer_is_in_a_unit_of_the_farm_or_of_the_label() {
         farm.passes["p"].carrier = Some(typed(volume));
         offered(&farm, &Slot::Carrier("p".to_owned()))
     };
-    assert!(with("40 gal/ac", "45 gal/ac").is_empty(), "{:?}", with("40 gal/ac", "45 gal/ac"));
+    assert_eq!(with("40 gal/ac", "45 gal/ac"), ["4.5 gal/ac"]);
     assert_eq!(with("40 gal/ac", "150 gal/ac").first().map(String::as_str), Some("15 gal/ac"));
     assert!(with("374 L/ha", "140 gal/ac").iter().any(|offer| offer == "140 L/ha"));
 }

@@ -56,6 +56,39 @@ fn a_pass_is_held_its_cost_is_told_and_it_is_let_go() {
     assert!(!harness.state().document.farm().days.contains_key("2031-06-12"), "nothing is left in the file");
 }
 
+/// The list of passes has those of a day in the order that is reckoned, and moving one there holds it at its place.
+#[test]
+fn the_list_of_passes_stands_in_the_order_of_the_day() {
+    let mut farm = demo();
+    // In the file the corn stands first; it is decided that the beans come first.
+    let mut decided = tankard_core::farm::Day::default();
+    decided.pinned.insert(BEANS.to_owned(), 1);
+    farm.days.insert("2031-06-12".to_owned(), decided);
+    let mut harness = tank_loads(farm, [1366.0, 768.0]);
+    for _ in 0..20 {
+        harness.step();
+    }
+    let top = |harness: &Harness<'_, Desk>, name: &str| {
+        let rows: Vec<f32> = harness
+            .query_all_by_label(name)
+            .map(|node| node.rect())
+            .filter(|rect| rect.right() < 230.0)
+            .map(|rect| rect.top())
+            .collect();
+        rows.into_iter().next().unwrap()
+    };
+    let (corn, beans) = ("Corn, second post", "Volunteer corn in beans");
+    assert!(top(&harness, beans) < top(&harness, corn));
+    harness.state_mut().tank_loads.choose(BEANS);
+    harness.run();
+    press(&mut harness, &format!("Move down: {beans}"));
+    assert_eq!(pinned(&harness), [(BEANS.to_owned(), 2)]);
+    for _ in 0..20 {
+        harness.step();
+    }
+    assert!(top(&harness, beans) > top(&harness, corn));
+}
+
 #[test]
 fn a_block_moves_by_key_and_by_dragging() {
     let mut harness = day(demo());

@@ -14,8 +14,8 @@ use crate::label::{for_crop, harvest, laws, once};
 use crate::language::{Language, Say, or_english, say, t, yes_or_no};
 use crate::mix::order::how;
 use crate::plan::Plan;
-use crate::quantity::Quantity;
 use crate::quantity::number::show;
+use crate::quantity::{Quantity, Rate, Units};
 use crate::rig;
 use crate::rig::before::CleanFirst;
 use crate::weather::Span;
@@ -85,12 +85,7 @@ pub fn card(farm: &Farm, plan: &Plan, load: &Load) -> Option<CardContent> {
                 what: product.name.clone(),
                 hint: on_card(&how(product, pass.carrier_kind)),
                 amount: item.measured.text.clone(),
-                rate: plan
-                    .lines
-                    .iter()
-                    .find(|line| line.product == item.product)
-                    .map(|line| line.per_area.show(units))
-                    .unwrap_or_default(),
+                rate: rate(plan, pass, &item.product, units),
                 detail: on_card(&measure::containers_said(item.measured.amount, &product.containers, units)),
             })
         }
@@ -250,6 +245,18 @@ pub(crate) fn said_in(
         say("card-said-by").with("what", saying).with("who", names.join(", "))
     };
     sayings.into_iter().map(said).collect()
+}
+
+/// The rate of a product over ground: as typed where it is typed so.
+fn rate(plan: &Plan, pass: &Pass, product: &str, units: Units) -> String {
+    let typed = pass.mix.iter().find(|line| line.product == product).map(|line| &line.rate);
+    if let Some((Rate::VolumePerArea(_) | Rate::MassPerArea(_) | Rate::OuncesPerArea(_), text)) =
+        typed.map(|rate| (rate.value(), rate.text()))
+    {
+        return text.to_owned();
+    }
+    let line = plan.lines.iter().find(|line| line.product == product);
+    line.map(|line| line.per_area.show(units)).unwrap_or_default()
 }
 
 /// The line to tick before the first load, where the rig may still hold another mix.

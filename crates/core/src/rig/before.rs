@@ -10,7 +10,7 @@ use jiff::civil::{Date, Time};
 
 use super::clean_out::{self, pesticides, table};
 use super::rinse::{self, strength};
-use crate::farm::{Farm, Field, Id, Pass, Product, Record, Rig, Says};
+use crate::farm::{Farm, Field, Id, Pass, Product, ProductKind, Record, Rig, Says};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::{self, for_crop, listed, once};
 use crate::language::{Say, say, t};
@@ -111,7 +111,7 @@ impl<'a> Sprayed<'a> {
                     Some((id, product)) => {
                         product.kind.is_pesticide().then_some((product.name.as_str(), Some((id, product))))
                     }
-                    None => line.kind.is_none_or(|kind| kind.is_pesticide()).then_some((line.name.as_str(), None)),
+                    None => line.kind.is_none_or(ProductKind::is_pesticide).then_some((line.name.as_str(), None)),
                 })
                 .collect(),
         }
@@ -337,7 +337,7 @@ pub(crate) fn judge(
                 continue;
             }
         };
-        findings.push(finding(pass_id, text, &reasons.said, &[hint(farm, &first), told(sprayed)]));
+        findings.push(finding(pass_id, &text, &reasons.said, &[hint(farm, &first), told(sprayed)]));
         all = Some(joined(all, &first));
     }
     if let Some((_, first, _)) = undecided.first() {
@@ -367,16 +367,16 @@ pub(crate) fn judge(
         } else {
             t!("rig-before-spared", names = names(&spared))
         };
-        findings.push(finding(pass_id, text, &said, &[spared, hint(farm, &every)]));
+        findings.push(finding(pass_id, &text, &said, &[spared, hint(farm, &every)]));
     }
     all
 }
 
-fn finding(pass_id: &Id, text: String, said: &[(String, Basis)], hints: &[String]) -> Finding {
+fn finding(pass_id: &Id, text: &str, said: &[(String, Basis)], hints: &[String]) -> Finding {
     let basis = said.first().map_or(Basis::Practice, |(_, basis)| basis.clone());
     // The weightiest reasons; more would only be read less.
     let why = said.iter().take(2).map(|(words, _)| words.trim_end_matches('.'));
-    let text = std::iter::once(text.as_str()).chain(why).collect::<Vec<_>>().join(". ");
+    let text = std::iter::once(text).chain(why).collect::<Vec<_>>().join(". ");
     let hint: Vec<&str> = hints.iter().map(String::as_str).filter(|hint| !hint.is_empty()).collect();
     Finding::check(Subject::Pass(pass_id.clone()), text, basis).hint(hint.join(" "))
 }
