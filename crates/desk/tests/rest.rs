@@ -52,6 +52,8 @@ fn more_ground_and_another_rate_are_held_against_the_label() {
     type_over(&mut harness, "Rate of Glyphosate 540 SL (demo) from here on", "90 fl oz/ac");
     // More than its label allows: said before anything is planned.
     harness.get_by_label_contains("its label allows");
+    harness.get_by_label("Plan the rest and see its cards").scroll_to_me();
+    harness.run();
     harness.get_by_label("Plan the rest and see its cards").click();
     // The picture of a card comes from a thread of its own, and may ask for frames of its own in between.
     harness.run_steps(8);

@@ -9,7 +9,7 @@ use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternEl
 use fluent_syntax::unicode::unescape_unicode_to_string;
 use rustc_hash::FxHashMap;
 
-use super::Language;
+use super::{Language, longer, spoken};
 
 macro_rules! files {
     ($language:literal) => {
@@ -68,9 +68,15 @@ enum Part {
 
 static ENGLISH: LazyLock<Messages> = LazyLock::new(|| read(Language::English, &files!("en")));
 static SPANISH: LazyLock<Messages> = LazyLock::new(|| read(Language::Spanish, &files!("es")));
+/// English, longer than it is.
+static LONGER: LazyLock<Messages> = LazyLock::new(|| {
+    let files = files!("en").map(longer::file);
+    read(Language::English, &files.each_ref().map(String::as_str))
+});
 
 fn messages(language: Language) -> &'static Messages {
     match language {
+        Language::English if spoken::is_long() => &LONGER,
         Language::English => &ENGLISH,
         Language::Spanish => &SPANISH,
     }
@@ -172,8 +178,8 @@ pub(super) fn rows() -> impl Iterator<Item = &'static str> {
 /// A sentence of a rule table in a language; as the table has it where the language lacks it.
 pub(super) fn row(language: Language, sentence: &str) -> &str {
     match language {
-        Language::English => sentence,
-        Language::Spanish => ROWS.get(sentence).map_or(sentence, |id| plain(language, id)),
+        Language::English if !spoken::is_long() => sentence,
+        Language::English | Language::Spanish => ROWS.get(sentence).map_or(sentence, |id| plain(language, id)),
     }
 }
 

@@ -5,6 +5,7 @@
 //! stands in it. What a person typed is said as typed in every language.
 
 mod bundles;
+mod longer;
 mod say;
 mod spoken;
 
@@ -14,7 +15,7 @@ pub use crate::t;
 pub use say::{Say, say};
 pub use spoken::{as_here, row, speak, speaking, spoken, yes_or_no};
 #[doc(hidden)]
-pub use spoken::{filled, plain};
+pub use spoken::{filled, lengthen, plain};
 
 /// English where no language is named.
 pub(crate) const fn or_english(languages: &[Language]) -> &[Language] {

@@ -8,18 +8,38 @@ use std::fmt::Display;
 
 use super::{Language, bundles};
 
+/// How a thread speaks.
+#[derive(Clone, Copy)]
+struct Voice {
+    language: Language,
+    /// Whether English is said longer than it is.
+    is_long: bool,
+}
+
 thread_local! {
-    static SPOKEN: Cell<Language> = const { Cell::new(Language::English) };
+    static SPOKEN: Cell<Voice> = const { Cell::new(Voice { language: Language::English, is_long: false }) };
 }
 
 /// The language of this thread.
 pub fn spoken() -> Language {
-    SPOKEN.get()
+    SPOKEN.get().language
 }
 
 /// Speaks a language on this thread from here on.
 pub fn speak(language: Language) {
-    SPOKEN.set(language);
+    SPOKEN.set(Voice { language, ..SPOKEN.get() });
+}
+
+/// Says English on this thread with every word two fifths longer, as another language might be: for looking whether all of it still has its
+/// place on the screen, and for nothing else.
+#[doc(hidden)]
+pub fn lengthen(is_long: bool) {
+    SPOKEN.set(Voice { is_long, ..SPOKEN.get() });
+}
+
+/// Whether English is said longer than it is.
+pub(super) fn is_long() -> bool {
+    SPOKEN.get().is_long
 }
 
 /// Says something in a language; afterwards the thread speaks as before, also where it broke off.
@@ -31,20 +51,24 @@ pub fn speak(language: Language) {
 /// assert_eq!(spoken(), Language::English);
 /// ```
 pub fn speaking<T>(language: Language, say: impl FnOnce() -> T) -> T {
-    struct Back(Language);
+    with_voice(Voice { language, ..SPOKEN.get() }, say)
+}
+
+fn with_voice<T>(voice: Voice, say: impl FnOnce() -> T) -> T {
+    struct Back(Voice);
     impl Drop for Back {
         fn drop(&mut self) {
             SPOKEN.set(self.0);
         }
     }
-    let _back = Back(SPOKEN.replace(language));
+    let _back = Back(SPOKEN.replace(voice));
     say()
 }
 
 /// Work for another thread, which speaks there as this thread does now.
 pub fn as_here<T>(work: impl FnOnce() -> T) -> impl FnOnce() -> T {
-    let language = spoken();
-    move || speaking(language, work)
+    let voice = SPOKEN.get();
+    move || with_voice(voice, work)
 }
 
 /// A sentence of a rule table in the language that is spoken. The tables of `assets/` are in English; each sentence that is shown

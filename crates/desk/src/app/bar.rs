@@ -11,6 +11,9 @@ use crate::command::{Command, View};
 use crate::look;
 use crate::parts::spoken;
 
+/// Height of the room below the bar in which the menu of the farm scrolls.
+const LOW: f32 = 480.0;
+
 impl Desk {
     pub(super) fn bar(&mut self, ui: &mut Ui) {
         let colours = look::colours(ui);
@@ -24,24 +27,31 @@ impl Desk {
                 self.list_switch(ui, &mut wanted);
                 // Before a farm is chosen there is none to name.
                 let name = if self.is_choosing { String::new() } else { self.document.farm().name.clone() };
-                let left = (ui.available_width() * 0.18).max(if ui.available_width() < 900.0 { 96.0 } else { 150.0 });
+                let fit = Fit::new(ui);
+                let left = fit.name;
                 ui.allocate_ui_with_layout(Vec2::new(left, look::BAR), Layout::left_to_right(Align::Center), |ui| {
                     ui.set_min_width(left);
                     ui.set_max_width(left);
-                    ui.add(egui::Label::new(look::strong(name).color(colours.bar_ink)).truncate());
                     let state = match () {
                         () if self.is_saving() => t!("app-saving"),
                         () if self.is_for_reading() => t!("app-for-reading"),
                         () if self.document.is_unsaved() => t!("app-not-saved"),
                         () => "",
                     };
+                    let beside =
+                        if state.is_empty() { 0.0 } else { look::width(ui, state) + ui.spacing().item_spacing.x };
+                    ui.scope(|ui| {
+                        ui.set_max_width((left - beside).max(0.0));
+                        ui.add(egui::Label::new(look::strong(name).color(colours.bar_ink)).truncate());
+                    });
                     if !state.is_empty() {
-                        ui.label(RichText::new(state).color(colours.bar_ink.gamma_multiply(0.75)));
+                        let state = RichText::new(state).color(colours.bar_ink.gamma_multiply(0.75));
+                        ui.add(egui::Label::new(state).truncate());
                     }
                 });
                 let is_covered = self.backups.is_some() || self.about.is_some() || self.is_choosing;
                 for view in View::ALL {
-                    if tab(ui, view.name(), self.view == view && !is_covered) {
+                    if tab(ui, &fit, view.name(), self.view == view && !is_covered) {
                         wanted = Some(Command::Go(view));
                     }
                 }
@@ -106,38 +116,47 @@ impl Desk {
                 *wanted = Some(command);
             }
         }
+        // In a low window the menu is longer than what is below the bar.
+        let height = ui.ctx().content_rect().height() - look::BAR - 3.0 * look::GRID;
         ui.menu_button(t!("app-farm"), |ui| {
             ui.set_min_width(260.0);
-            entry(ui, Command::Find, true, wanted);
-            ui.separator();
-            for command in [
-                Command::New,
-                Command::Open,
-                Command::OpenDemo,
-                Command::Save,
-                Command::SaveAs,
-                Command::Backups,
-                Command::FarmPage,
-            ] {
-                entry(ui, command, true, wanted);
-            }
-            self.first_steps_entry(ui, wanted);
-            ui.separator();
-            for command in [Command::ImportBoundaries, Command::ExportBoundaries, Command::ExportTaskData] {
-                entry(ui, command, true, wanted);
-            }
-            let recent = self.remembered.as_ref().map(|remembered| remembered.farms.clone()).unwrap_or_default();
-            if !recent.is_empty() {
+            let mut rows = |ui: &mut Ui| {
+                entry(ui, Command::Find, true, wanted);
                 ui.separator();
-                ui.label(look::soft(ui, t!("app-opened-last")));
-                for path in recent {
-                    entry(ui, Command::OpenPath(path), true, wanted);
+                for command in [
+                    Command::New,
+                    Command::Open,
+                    Command::OpenDemo,
+                    Command::Save,
+                    Command::SaveAs,
+                    Command::Backups,
+                    Command::FarmPage,
+                ] {
+                    entry(ui, command, true, wanted);
                 }
+                self.first_steps_entry(ui, wanted);
+                ui.separator();
+                for command in [Command::ImportBoundaries, Command::ExportBoundaries, Command::ExportTaskData] {
+                    entry(ui, command, true, wanted);
+                }
+                let recent = self.remembered.as_ref().map(|remembered| remembered.farms.clone()).unwrap_or_default();
+                if !recent.is_empty() {
+                    ui.separator();
+                    ui.label(look::soft(ui, t!("app-opened-last")));
+                    for path in recent {
+                        entry(ui, Command::OpenPath(path), true, wanted);
+                    }
+                }
+                ui.separator();
+                entry(ui, Command::CancelWork, self.can_cancel(), wanted);
+                entry(ui, Command::About, true, wanted);
+                entry(ui, Command::Quit, true, wanted);
+            };
+            if height < LOW {
+                egui::ScrollArea::vertical().max_height(height).show(ui, rows);
+            } else {
+                rows(ui);
             }
-            ui.separator();
-            entry(ui, Command::CancelWork, self.can_cancel(), wanted);
-            entry(ui, Command::About, true, wanted);
-            entry(ui, Command::Quit, true, wanted);
         });
         ui.menu_button(t!("app-look"), |ui| {
             ui.set_min_width(220.0);
@@ -229,16 +248,53 @@ pub(super) fn ring(ctx: &Context) {
     painter.rect_stroke(response.rect.expand(1.0), 3, Stroke::new(1.5, colour), egui::StrokeKind::Outside);
 }
 
+/// How the names of the views stand in the bar, and what room that leaves for the name of the farm.
+struct Fit {
+    /// The room beside each.
+    beside: f32,
+    is_narrow: bool,
+    /// The width of the farm's name.
+    name: f32,
+}
+
+impl Fit {
+    /// Where room is short the name of the farm gives way first, then the names of the views stand closer, then they are in the narrow face.
+    fn new(ui: &Ui) -> Self {
+        let gap = ui.spacing().item_spacing.x;
+        let padding = 2.0 * ui.spacing().button_padding.x;
+        let menus = [Command::Guide.text(), t!("app-look").to_owned(), t!("app-farm").to_owned()];
+        let menus: f32 = menus.iter().map(|menu| look::width(ui, menu.as_str()) + padding + gap).sum();
+        let room = ui.available_width() - menus;
+        let is_small = ui.ctx().content_rect().width() < 900.0;
+        let wanted = (ui.available_width() * 0.18).max(if is_small { 96.0 } else { 150.0 });
+        let mut last = Self { beside: 0.0, is_narrow: true, name: 0.0 };
+        for (beside, is_narrow) in [(if is_small { 18.0 } else { 40.0 }, false), (10.0, false), (8.0, true)] {
+            let views = View::ALL.iter().map(|view| beside + gap + words(ui, view.name(), is_narrow, true).size().x);
+            let left = room - views.sum::<f32>() - gap;
+            last = Self { beside, is_narrow, name: left.clamp(0.0, wanted) };
+            if left >= wanted * 0.5 {
+                break;
+            }
+        }
+        last
+    }
+}
+
+/// A view's name; the one in use has more weight, where there is room.
+fn words(ui: &Ui, name: &str, is_narrow: bool, chosen: bool) -> std::sync::Arc<egui::Galley> {
+    let font = if is_narrow { look::narrow_font() } else { look::body(chosen) };
+    ui.fonts_mut(|fonts| fonts.layout_no_wrap(name.to_owned(), font, egui::Color32::PLACEHOLDER))
+}
+
 /// A view's name in the bar; the one in use is cut out of the ground.
-fn tab(ui: &mut Ui, name: &str, chosen: bool) -> bool {
+fn tab(ui: &mut Ui, fit: &Fit, name: &str, chosen: bool) -> bool {
     let colours = look::colours(ui);
-    let width = ui.fonts_mut(|fonts| fonts.layout_no_wrap(name.to_owned(), look::body(true), colours.ink).size().x);
-    // Where room is short the names stand closer.
-    let room = if ui.ctx().content_rect().width() < 900.0 { 18.0 } else { 40.0 };
-    let (rect, response) = ui.allocate_exact_size(Vec2::new(width + room, look::BAR), Sense::click());
+    let width = words(ui, name, fit.is_narrow, true).size().x;
+    let (rect, response) = ui.allocate_exact_size(Vec2::new(width + fit.beside, look::BAR), Sense::click());
     let (face, ink) = if chosen { (colours.ground, colours.ink) } else { (colours.bar, colours.bar_ink) };
     ui.painter().rect_filled(rect, 0, face);
-    ui.painter().text(rect.center(), egui::Align2::CENTER_CENTER, name, look::body(chosen), ink);
+    let words = words(ui, name, fit.is_narrow, chosen);
+    ui.painter().galley(egui::Align2::CENTER_CENTER.anchor_size(rect.center(), words.size()).min, words, ink);
     if response.has_focus() || (response.hovered() && !chosen) {
         ui.painter().hline(rect.x_range().shrink(10.0), rect.bottom() - 8.0, Stroke::new(2.0, colours.brass));
     }

@@ -138,6 +138,9 @@ fn first_desk() -> Desk {
 
 fn set_up(ctx: &Context, start: &Start, remembered: &Remembered) {
     speak(start.language.or(remembered.language).unwrap_or_else(super::system_language));
+    // For developers alone: whether longer words still have their place.
+    #[cfg(debug_assertions)]
+    tankard_core::language::lengthen(std::env::var_os("TANKARD_LONG").is_some());
     look::install(ctx);
     let dark = start.theme.map_or(remembered.dark, |theme| theme == ThemeName::Dark);
     ctx.set_theme(if dark { egui::Theme::Dark } else { egui::Theme::Light });

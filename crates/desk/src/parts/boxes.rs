@@ -278,9 +278,10 @@ fn read_box<E: Into<Refused>>(
     let hint = hint_in(ui, hint);
     let ink = problem.is_some().then(|| look::colours(ui).stop);
     let response = add_line(ui, Some(edit_id), &mut text, (FontSelection::Default, ink), |edit| {
-        edit.desired_width(width).hint_text(hint).align(egui::Align2::LEFT_CENTER)
+        edit.desired_width(width).hint_text(hint.as_str()).align(egui::Align2::LEFT_CENTER)
     })
     .accessible_name(name);
+    let response = tell_hint(ui, response, text.is_empty(), &hint);
     if claim(ui, name, &response, true) || response.gained_focus() {
         select_all(ui, edit_id, &text);
     }
@@ -579,6 +580,9 @@ pub fn choice<T: PartialEq + Clone>(
     width: f32,
 ) {
     let shown = say(value);
+    // A list is no wider than its line.
+    let line = if ui.layout().main_wrap() { ui.max_rect().width() } else { ui.available_width() };
+    let width = width.min(line.max(look::BOX / 3.0));
     let slot = Vec2::new(width, ui.spacing().interact_size.y);
     if !ui.is_enabled() {
         // Nothing is chosen here, so nothing is to look like a choice.
@@ -638,13 +642,45 @@ pub fn uncapital(name: &str) -> String {
     letters.next().into_iter().flat_map(char::to_lowercase).chain(letters).collect()
 }
 
-/// A row of a form: a label, then what stands beside it.
+/// A row of a form: a label, then what stands beside it, in several lines where it has no room in one.
 pub fn row(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui)) {
-    ui.horizontal(|ui| {
-        ui.set_min_height(look::ROW);
-        slot(ui, look::LABEL, |ui| ui.label(look::soft(ui, label)));
-        add(ui);
+    beside(ui, look::LABEL, label, add);
+}
+
+/// A soft label of a width, and beside it what wraps within the room that is left.
+pub fn beside(ui: &mut Ui, width: f32, label: &str, add: impl FnOnce(&mut Ui)) {
+    ui.horizontal_top(|ui| {
+        named(ui, width, label);
+        let room = ui.available_width();
+        ui.allocate_ui_with_layout(Vec2::new(room, look::ROW), Layout::top_down(Align::Min), |ui| {
+            ui.set_width(room);
+            ui.horizontal_wrapped(|ui| {
+                ui.set_min_height(look::ROW);
+                add(ui);
+            });
+        });
     });
+}
+
+/// A soft label in room of a fixed width, in several lines where one is too long for it.
+pub fn named(ui: &mut Ui, width: f32, label: &str) {
+    slot(ui, width, |ui| ui.add(Label::new(look::soft(ui, label)).wrap()));
+}
+
+/// Room of a fixed width in a row, in which what has no room in one line goes on in the next.
+pub fn wrapping<R>(ui: &mut Ui, width: f32, add: impl FnOnce(&mut Ui) -> R) -> R {
+    let layout = Layout::left_to_right(Align::Center).with_main_wrap(true);
+    ui.allocate_ui_with_layout(Vec2::new(width, look::ROW), layout, |ui| {
+        ui.set_min_width(width);
+        ui.set_max_width(width);
+        add(ui)
+    })
+    .inner
+}
+
+/// Width of a box that says this while it is empty, at least a width.
+pub fn fitting(ui: &Ui, hint: &str, least: f32) -> f32 {
+    (look::width(ui, hint) + 2.0 * ui.spacing().button_padding.x + 2.0).ceil().max(least)
 }
 
 /// Room of a fixed width in a row.
@@ -682,6 +718,30 @@ pub fn act(ui: &mut Ui, text: &str) -> Response {
     response
 }
 
+/// A part that leads to something by its name: shortened where it has no room, and then whole where the pointer rests on it.
+pub fn lead(ui: &mut Ui, text: impl Into<RichText>) -> Response {
+    let text = text.into();
+    let (whole, wide) = (text.text().to_owned(), look::width(ui, text.clone()));
+    let response = ui.add(egui::Button::new(text).frame(false).truncate());
+    let room = response.rect.width() - 2.0 * ui.spacing().button_padding.x;
+    if wide > room + 0.5 { response.on_hover_text(whole) } else { response }
+}
+
+/// Words beside a box, in soft ink: in lines of their own where they have no room beside it.
+pub fn word(ui: &mut Ui, text: &str) {
+    let words = look::soft(ui, text);
+    if ui.layout().main_wrap() && look::width(ui, words.clone()) > ui.available_size_before_wrap().x {
+        ui.end_row();
+    }
+    ui.label(words);
+}
+
+/// Says what a box asks for where the pointer rests on it, if that has no room in the empty box.
+pub fn tell_hint(ui: &Ui, response: Response, is_empty: bool, hint: &str) -> Response {
+    let room = response.rect.width() - 2.0 * ui.spacing().button_padding.x - 4.0;
+    if is_empty && !hint.is_empty() && look::width(ui, hint) > room { response.on_hover_text(hint) } else { response }
+}
+
 /// A framed button.
 pub fn button(ui: &mut Ui, text: &str) -> Response {
     let response = ui.button(text);
@@ -691,8 +751,10 @@ pub fn button(ui: &mut Ui, text: &str) -> Response {
 
 /// A box to find things by, with its name as the hint.
 pub fn find(ui: &mut Ui, name: &str, value: &mut String, width: f32) -> Response {
-    ui.add(TextEdit::singleline(value).desired_width(width).hint_text(format!("{}…", name.to_lowercase())))
-        .accessible_name(name)
+    let hint = format!("{}…", name.to_lowercase());
+    let edit = TextEdit::singleline(value).desired_width(width).hint_text(hint.as_str());
+    let response = ui.add(edit).accessible_name(name);
+    tell_hint(ui, response, value.is_empty(), &hint)
 }
 
 /// A box that looks like plain text until it is used; for rows that are edited in the row.
@@ -717,12 +779,12 @@ pub fn text_or_empty(ui: &mut Ui, name: &str, value: &mut impl Typed, width: f32
     typed_in(value, |value| {
         let hint = hint_in(ui, hint);
         let response = add_line(ui, None, value, (FontSelection::Default, None), |edit| {
-            edit.desired_width(width).hint_text(hint).align(egui::Align2::LEFT_CENTER)
+            edit.desired_width(width).hint_text(hint.as_str()).align(egui::Align2::LEFT_CENTER)
         })
         .accessible_name(name);
         select_on_tab(ui, name, &response, value);
         go_on(ui, &response);
-        response
+        tell_hint(ui, response, value.is_empty(), &hint)
     })
 }
 

@@ -67,7 +67,7 @@ fn one(ui: &mut Ui, finding: &Finding) -> bool {
 
 /// "2 stops, 1 to check", in marks and words, or "ready".
 pub fn summary(ui: &mut Ui, stops: usize, checks: usize) {
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing.x = 2.0;
         let colours = look::colours(ui);
         if stops > 0 {

@@ -2,6 +2,7 @@
 
 #![allow(dead_code)] // Each test takes what it needs of it.
 
+pub(crate) mod seen;
 pub(crate) mod shed;
 
 use egui_kittest::Harness;

@@ -112,7 +112,7 @@ fn gateways(ui: &mut Ui, field: &mut Field) {
             boxes::row(ui, label, |ui| {
                 // Where room is short the place gives way, which the pointer brings.
                 let act = look::width(ui, t!("fields-take-out")) + ui.spacing().item_spacing.x;
-                let room = ui.available_width() - act;
+                let room = ui.available_size_before_wrap().x - act;
                 boxes::text_or_empty(
                     ui,
                     &t!("fields-name-of-gateway", number = number),
@@ -121,7 +121,7 @@ fn gateways(ui: &mut Ui, field: &mut Field) {
                     t!("fields-its-name"),
                 );
                 let place = look::soft(ui, place(gateway));
-                let room = (ui.available_width() - act).min(look::width(ui, place.clone()));
+                let room = (ui.available_size_before_wrap().x - act).min(look::width(ui, place.clone()));
                 boxes::slot(ui, room, |ui| ui.add(egui::Label::new(place).truncate()));
                 if boxes::act(ui, t!("fields-take-out"))
                     .accessible_name(t!("fields-take-out-gateway", number = number))

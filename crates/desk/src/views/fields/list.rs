@@ -47,7 +47,7 @@ impl Widths {
 
 /// Shows the list.
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         boxes::find(ui, t!("fields-find-a-field-or-crop"), &mut desk.fields.find, 220.0);
         let farm = desk.document.farm();
         let total: Area = farm.fields.values().map(|field| field.area.value()).sum();
@@ -88,7 +88,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
         lists::empty(ui, t!("fields-no-field-is-like-that"));
     }
     ui.add_space(6.0);
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         if boxes::act(ui, t!("fields-add-a-field")).clicked() {
             add(desk);
         }
@@ -238,7 +238,7 @@ fn acts(desk: &mut Desk, ui: &mut Ui) {
     let Some(name) = farm.fields.get(&id).map(|field| field.name.clone()) else { return };
     if desk.fields.removing {
         let passes = farm.passes.values().filter(|pass| pass.fields.contains(&id)).count();
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
             ui.label(t!("fields-remove", name = name, passes = passes));
             if ui.button(t!("fields-remove-it")).clicked() {
                 desk.fields.removing = false;

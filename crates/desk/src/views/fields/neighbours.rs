@@ -27,9 +27,9 @@ pub(super) fn show(ui: &mut Ui, field: &mut Field, farm: &Farm) {
             // Where room is short the distance stands in a line of its own.
             let one_line = ui.available_width() >= ONE_LINE;
             if !one_line {
-                ui.horizontal(|ui| first(ui, neighbour));
+                ui.horizontal_wrapped(|ui| first(ui, neighbour));
             }
-            ui.horizontal(|ui| {
+            ui.horizontal_wrapped(|ui| {
                 if one_line {
                     first(ui, neighbour);
                 }
@@ -57,7 +57,7 @@ pub(super) fn show(ui: &mut Ui, field: &mut Field, farm: &Farm) {
         ui.label(look::soft(ui, words));
     }
     for around in &drawn {
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
             cell(ui, 190.0, false, |ui| {
                 ui.add(Label::new(&around.drawn.name).truncate());
             });

@@ -35,7 +35,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &Id) {
         head(desk, ui, &field, &known);
         // Each page has a scroll place of its own.
         ui.push_id(desk.fields.page as u8, |ui| {
-            ScrollArea::both().auto_shrink(false).show(ui, |ui| match desk.fields.page {
+            ScrollArea::vertical().auto_shrink(false).show(ui, |ui| match desk.fields.page {
                 Page::Typed => all_typed(desk, ui, id, &mut field),
                 Page::MayNot => {
                     as_of(ui, now, is_later);
@@ -95,7 +95,7 @@ fn as_of(ui: &mut Ui, now: DateTime, is_later: bool) {
 
 fn sheet(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
     look::sheet(ui).show(ui, |ui| {
-        ui.set_width((ui.available_width() - look::GRID).max(360.0));
+        ui.set_width(ui.available_width() - look::GRID);
         add(ui);
     });
     ui.add_space(look::GRID);

@@ -28,7 +28,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &Id) {
         let name = name_of(farm, other);
         let mut out = false;
         ui.push_id(("road", other), |ui| {
-            ui.horizontal(|ui| {
+            ui.horizontal_wrapped(|ui| {
                 cell(ui, 190.0, false, |ui| {
                     ui.add(egui::Label::new(&name).truncate());
                 });

@@ -44,7 +44,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, mut form: Form) -> Option<Form>
     // Below a long list of fields, and always in sight.
     let frame = egui::Frame::new().inner_margin(Margin { left: 16, right: 16, top: 8, bottom: 10 });
     Panel::bottom("close the season").frame(frame).show(ui, |ui| {
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
             if ui.button(t!("season-log-close-season", year = form.year)).clicked() {
                 done = Some(true);
             }
@@ -57,7 +57,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, mut form: Form) -> Option<Form>
     });
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
         egui::Frame::new().inner_margin(Margin { left: 16, right: 16, top: 4, bottom: 16 }).show(ui, |ui| {
-            ui.set_max_width(760.0);
+            ui.set_max_width(ui.available_width().min(760.0));
             ui.label(look::title(t!("season-log-close-season", year = form.year)));
             ui.label(t!("season-log-records-passes-and-cards-stay-in"));
             if !form.told.1.is_empty() {

@@ -254,12 +254,14 @@ fn find_line(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed) -> Option<i1
     let closed =
         listed.year.map(|year| (year, desk.document.farm().closed.get(&year.to_string()).map(|season| season.closed)));
     let state = &mut desk.season_log;
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         let find = TextEdit::singleline(&mut state.filter)
             .hint_text(t!("season-log-find-a-field-crop-product-or"))
             .desired_width(FIND)
             .align(egui::Align2::LEFT_CENTER);
         let response = ui.add(find).accessible_name(t!("season-log-find-records"));
+        let hint = t!("season-log-find-a-field-crop-product-or");
+        let response = boxes::tell_hint(ui, response, state.filter.is_empty(), hint);
         if response.has_focus() && ui.input(|input| input.key_pressed(egui::Key::Escape)) {
             state.filter.clear();
         }

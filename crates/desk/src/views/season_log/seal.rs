@@ -257,7 +257,7 @@ fn signed_words(record: &Record) -> String {
 
 fn labelled(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui)) {
     ui.horizontal(|ui| {
-        boxes::slot(ui, LABEL, |ui| ui.label(look::soft(ui, boxes::uncapital(label))));
+        boxes::named(ui, LABEL, &boxes::uncapital(label));
         add(ui);
     });
 }

@@ -19,16 +19,12 @@ use crate::views::tank_loads::cell;
 const MOST: usize = 200;
 /// Width of a choice of a plot.
 const PLOT: f32 = 300.0;
-/// Width of a column of figures.
-const FIGURE: f32 = 76.0;
-/// Width of the column of what was rated.
-const WHAT: f32 = 240.0;
-/// Width of the column of how long after.
-const AFTER: f32 = 120.0;
-/// Most width of the column of a pair.
-const PAIR: f32 = 420.0;
-/// Room between two columns.
-const GAP: f32 = 16.0;
+/// Least width of a column of figures.
+const FIGURE: f32 = 60.0;
+/// Widths, as far as there is room, of the columns of what was rated, when, and where.
+const WORDS: [f32; 3] = [240.0, 170.0, 330.0];
+/// Room between columns.
+const APART: f32 = 16.0;
 
 /// What is open here.
 #[derive(Debug, Default)]
@@ -108,7 +104,7 @@ impl Bench<'_> {
     /// Shows a trial; whether it is to go.
     fn trial(&self, ui: &mut Ui, state: &mut State, id: &Id, trial: &mut Trial, led: &mut Option<Id>) -> bool {
         let mut goes = false;
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
             boxes::text(ui, t!("season-log-name-of-the-trial"), &mut trial.name, 320.0);
             if state.removing.as_ref() == Some(id) {
                 ui.label(look::strong(t!("season-log-remove-this-trial")));
@@ -229,9 +225,10 @@ impl Bench<'_> {
             self.farm.records.get(id).map_or_else(|| t!("season-log-choose-a-record").to_owned(), record_words)
         };
         boxes::row(ui, t!("season-log-pair-a-record"), |ui| {
-            boxes::choice(ui, t!("season-log-record-of-the-one-side"), &mut pairing.1, self.records, say, PLOT);
+            let width = PLOT.min(ui.available_width());
+            boxes::choice(ui, t!("season-log-record-of-the-one-side"), &mut pairing.1, self.records, say, width);
             ui.label(look::soft(ui, t!("season-log-head-beside")));
-            boxes::choice(ui, t!("season-log-record-of-the-other-side"), &mut pairing.2, self.records, say, PLOT);
+            boxes::choice(ui, t!("season-log-record-of-the-other-side"), &mut pairing.2, self.records, say, width);
         });
     }
 
@@ -250,18 +247,18 @@ impl Bench<'_> {
             |name: &str, instead: &str| if name.trim().is_empty() { instead.to_owned() } else { name.to_owned() };
         let (one, other) = (side(&trial.one, t!("season-log-the-one")), side(&trial.other, t!("season-log-the-other")));
         ui.label(look::soft(ui, t!("season-log-the-difference-is-less-in-points", one = one, other = other)));
-        let widths = widths(ui);
-        egui::Grid::new("figures").num_columns(6).spacing(egui::Vec2::new(GAP, 3.0)).show(ui, |ui| {
-            let heads = [
-                t!("season-log-head-what"),
-                t!("season-log-head-after"),
-                t!("season-log-head-pair"),
-                t!("season-log-head-one"),
-                t!("season-log-head-other"),
-                t!("season-log-head-difference"),
-            ];
-            for (at, head) in heads.into_iter().enumerate() {
-                figure(ui, &widths, at, look::soft(ui, head));
+        let heads = [
+            t!("season-log-head-what"),
+            t!("season-log-head-after"),
+            t!("season-log-head-pair"),
+            t!("season-log-head-one"),
+            t!("season-log-head-other"),
+            t!("season-log-head-difference"),
+        ];
+        let widths = widths(ui, &heads);
+        egui::Grid::new("figures").num_columns(6).spacing(egui::Vec2::new(APART, 3.0)).show(ui, |ui| {
+            for ((at, head), width) in heads.into_iter().enumerate().zip(widths) {
+                figure(ui, at, width, look::soft(ui, head));
             }
             ui.end_row();
             for each in &judged.comparisons {
@@ -276,7 +273,7 @@ impl Bench<'_> {
                         per_cent(pair.other),
                         points(pair.one - pair.other),
                     ];
-                    figures_row(ui, &widths, cells, false);
+                    figures_row(ui, cells, &widths, false);
                 }
                 if let (Some(paired), Some(one), Some(other)) = (each.paired, each.one, each.other) {
                     let apart = points(paired.mean);
@@ -288,7 +285,7 @@ impl Bench<'_> {
                         per_cent(other.mean),
                         apart,
                     ];
-                    figures_row(ui, &widths, cells, true);
+                    figures_row(ui, cells, &widths, true);
                 }
             }
         });
@@ -307,25 +304,33 @@ impl Bench<'_> {
     }
 }
 
-/// Widths of the columns: what the figures leave is for the words.
-fn widths(ui: &Ui) -> [f32; 6] {
-    let room = ui.available_width() - 3.0 * FIGURE - 5.0 * GAP;
-    let what = WHAT.min(room * 0.3);
-    let after = AFTER.min(room * 0.25);
-    [what, after, (room - what - after).min(PAIR), FIGURE, FIGURE, FIGURE]
+/// Widths of the columns: the figures have theirs, the words share the rest and wrap in it.
+fn widths(ui: &Ui, heads: &[&str; 6]) -> [f32; 6] {
+    let figure = |head: &str| look::width(ui, look::soft(ui, head)).ceil().max(FIGURE);
+    let [_, _, _, one, other, apart] = heads.map(figure);
+    let wanted: f32 = WORDS.iter().sum();
+    let room = ui.available_width() - one - other - apart - 5.0 * APART;
+    let [what, after, pair] = WORDS.map(|width| width * (room / wanted).min(1.0));
+    [what, after, pair, one, other, apart]
 }
 
-fn figures_row(ui: &mut Ui, widths: &[f32; 6], cells: [String; 6], is_mean: bool) {
-    for (at, text) in cells.into_iter().enumerate() {
-        figure(ui, widths, at, if is_mean { look::strong(text) } else { egui::RichText::new(text) });
+fn figures_row(ui: &mut Ui, cells: [String; 6], widths: &[f32; 6], is_mean: bool) {
+    for ((at, text), width) in cells.into_iter().enumerate().zip(widths) {
+        figure(ui, at, *width, if is_mean { look::strong(text) } else { egui::RichText::new(text) });
     }
     ui.end_row();
 }
 
-/// A cell: the last three hold figures, which stand at the right.
-fn figure(ui: &mut Ui, widths: &[f32; 6], at: usize, text: egui::RichText) {
-    let width = widths.get(at).copied().unwrap_or(FIGURE);
-    cell(ui, width, at >= 3, |ui| drop(ui.add(egui::Label::new(text).truncate())));
+/// A cell: the last three hold figures, which stand at the right; the others wrap.
+fn figure(ui: &mut Ui, at: usize, width: f32, text: egui::RichText) {
+    if at >= 3 {
+        return cell(ui, width, true, |ui| drop(ui.label(text)));
+    }
+    ui.scope(|ui| {
+        ui.set_min_width(width);
+        ui.set_max_width(width);
+        ui.add(egui::Label::new(text).wrap());
+    });
 }
 
 fn record_words(record: &Record) -> String {

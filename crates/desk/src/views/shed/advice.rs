@@ -9,7 +9,7 @@ use tankard_core::t;
 
 use super::conditions;
 use super::guidance::{self, applies, sentence, source};
-use super::{Bench, line, lines, named, quiet, section, sheets, title_box_hinted, word};
+use super::{Bench, line, named, quiet, section, sheets, title_box_hinted, word};
 use crate::look;
 use crate::parts::{boxes, lists};
 
@@ -187,7 +187,7 @@ pub(super) fn holds(farm: &Farm, ui: &mut Ui, of: &str, statement: &mut Statemen
         boxes::text_or_empty(ui, t!("shed-to-stage"), &mut statement.to_stage, 70.0, t!("shed-to-hint"));
         word(ui, t!("shed-both-included"));
     });
-    lines(ui, t!("shed-conditions"), |ui| {
+    line(ui, t!("shed-conditions"), |ui| {
         if statement.when.is_empty() {
             word(ui, t!("shed-in-every-weather-and-carrier"));
         }
@@ -280,7 +280,7 @@ fn what(ui: &mut Ui, says: &mut Says, units: Units) {
             });
         }
         Says::Caution { what } => {
-            lines(ui, t!("shed-in-these-words"), |ui| {
+            line(ui, t!("shed-in-these-words"), |ui| {
                 let width = ui.available_width();
                 boxes::sentence(ui, t!("shed-in-these-words"), what, width, t!("shed-what-was-said"));
             });
@@ -313,7 +313,8 @@ pub(super) fn products(bench: &mut Bench, ui: &mut Ui, speaks_of: impl Fn(&Produ
         ui.spacing_mut().interact_size.y = 18.0;
         ui.spacing_mut().button_padding = egui::Vec2::ZERO;
         for (id, name) in &about {
-            if ui.add(egui::Button::new(look::act(ui, name)).frame(false).truncate()).clicked() {
+            let text = look::act(ui, name);
+            if boxes::lead(ui, text).clicked() {
                 chosen = Some(id.clone());
             }
         }

@@ -9,7 +9,7 @@ use tankard_core::quantity::{AsTyped, Quantity, Units};
 use tankard_core::t;
 
 use super::statements::{GAP, understood};
-use super::{beside, cross, word};
+use super::{cross, word};
 use crate::look;
 use crate::parts::boxes;
 
@@ -122,7 +122,7 @@ pub(super) fn list(ui: &mut Ui, name: &str, conditions: &mut Vec<When>, units: U
 
 /// A line under a statement's row.
 fn indented(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
-    beside(ui, look::LABEL, "", |ui| {
+    boxes::beside(ui, look::LABEL, "", |ui| {
         ui.spacing_mut().item_spacing.x = 5.0;
         add(ui);
     });

@@ -7,7 +7,7 @@ use tankard_core::plausible::Slot;
 use tankard_core::quantity::{ActiveBasis, AsTyped, Units};
 use tankard_core::t;
 
-use super::{line, lines, section, word};
+use super::{line, section, word};
 use crate::look;
 use crate::parts::{boxes, offers};
 
@@ -49,7 +49,7 @@ pub(super) fn show(ui: &mut Ui, id: &Id, product: &mut Product, units: Units, is
             boxes::choice(ui, t!("shed-grade"), &mut product.grade, &all, say, 160.0);
         });
     }
-    lines(ui, t!("shed-registration"), |ui| {
+    line(ui, t!("shed-registration"), |ui| {
         boxes::text_or_empty(ui, t!("shed-registration"), &mut product.registration, 200.0, t!("shed-number"));
         word(ui, t!("shed-signal-word"));
         boxes::text_or_empty(ui, t!("shed-signal-word"), &mut product.signal_word, 110.0, t!("shed-none"));
@@ -84,7 +84,7 @@ fn surfactant(ui: &mut Ui, product: &mut Product) {
     let mut charge = product.surfactant.map(|surfactant| surfactant.charge);
     let mut complete = product.is_loaded();
     if product.kind.is_pesticide() {
-        lines(ui, t!("shed-surfactant-built-in"), |ui| {
+        line(ui, t!("shed-surfactant-built-in"), |ui| {
             let say = |charge: &Option<Charge>| match charge {
                 None => t!("shed-not-typed").to_owned(),
                 Some(Charge::NotStated) => t!("shed-yes-charge-not-stated").to_owned(),
@@ -132,7 +132,7 @@ fn actives(ui: &mut Ui, id: &Id, product: &mut Product, units: Units, is_filling
     let counted = product.kind.is_pesticide();
     for (at, active) in product.actives.iter_mut().enumerate() {
         ui.push_id(("active", at), |ui| {
-            lines(ui, if at == 0 { t!("shed-active-row") } else { "" }, |ui| {
+            line(ui, if at == 0 { t!("shed-active-row") } else { "" }, |ui| {
                 let what =
                     if active.name.trim().is_empty() { t!("shed-active-n", n = at + 1) } else { active.name.clone() };
                 let width = if ui.available_width() < NARROW { 122.0 } else { 150.0 };

@@ -10,7 +10,7 @@ use tankard_core::t;
 use tankard_core::weather::practice::{source, usual, why};
 use tankard_core::weather::sun;
 
-use super::{Bench, line, lines, quiet, section, title_box, word};
+use super::{Bench, line, quiet, section, title_box, word};
 use crate::look;
 use crate::parts::{boxes, lists, offers};
 
@@ -117,7 +117,7 @@ fn in_words(languages: &[Language]) -> String {
 fn proposed_zones(ui: &mut Ui, place: &Place, today: Date, in_box: bool) {
     let zones = zones(place, today);
     let Some(first) = zones.first() else { return };
-    lines(ui, "", |ui| {
+    line(ui, "", |ui| {
         let by_place = place.zone.trim().is_empty();
         word(ui, if by_place { t!("shed-zones-of-the-nearest-cities") } else { t!("shed-zones-that-may-be-meant") });
         offers::acts(ui, &zones);
@@ -176,14 +176,14 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
     });
     proposed_zones(ui, &house.place, bench.desk.now().date(), in_zone);
     if let Some(problem) = misplaced(&house.place, bench.desk.now().date()) {
-        lines(ui, "", |ui| {
+        line(ui, "", |ui| {
             ui.add(Label::new(look::soft(ui, problem).color(look::colours(ui).check)).wrap());
         });
         for finding in bench.doubts {
-            lines(ui, "", |ui| offers::acts(ui, &finding.offers));
+            line(ui, "", |ui| offers::acts(ui, &finding.offers));
         }
     }
-    lines(ui, t!("shed-height-above-the-sea"), |ui| {
+    line(ui, t!("shed-height-above-the-sea"), |ui| {
         boxes::quantity_or_none(ui, t!("shed-height-above-the-sea"), &mut house.place.altitude, 120.0);
         boxes::understood(ui, house.place.altitude.as_ref(), house.units);
         word(ui, t!("shed-for-the-pressure-of-the-air"));
@@ -371,7 +371,7 @@ fn limit<Q: Quantity>(
     usual: Option<&AsTyped<Q>>,
     units: Units,
 ) {
-    lines(ui, name, |ui| {
+    line(ui, name, |ui| {
         let hint = usual.map(|usual| usual.show(units)).unwrap_or_default();
         boxes::quantity_hinted(ui, name, value, 120.0, &hint);
         boxes::understood(ui, value.as_ref(), units);

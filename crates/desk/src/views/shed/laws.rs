@@ -10,7 +10,7 @@ use tankard_core::t;
 
 use super::guidance::{self, applies};
 use super::statements::{self, blanks};
-use super::{Bench, advice, line, lines, quiet, section, sheets, title_box_hinted, word};
+use super::{Bench, advice, line, quiet, section, sheets, title_box_hinted, word};
 use crate::look;
 use crate::parts::{boxes, lists};
 
@@ -180,7 +180,7 @@ fn what(ui: &mut Ui, says: &mut Says, units: Units) {
     } else {
         t!("shed-it-is-kept-here-for-you")
     };
-    lines(ui, "", |ui| word(ui, open));
+    line(ui, "", |ui| word(ui, open));
 }
 
 fn named(law: &Law) -> String {

@@ -18,10 +18,7 @@ mod statements;
 mod stock;
 mod waters;
 
-use egui::{
-    Align, Button, CentralPanel, Frame, Layout, Margin, Panel, RichText, ScrollArea, Stroke, TextStyle, Ui, UiBuilder,
-    Vec2,
-};
+use egui::{Button, CentralPanel, Frame, Margin, Panel, RichText, ScrollArea, Stroke, TextStyle, Ui, UiBuilder, Vec2};
 use tankard_core::farm::{Farm, Id, Nouns, Pass};
 use tankard_core::finding::Finding;
 use tankard_core::plausible;
@@ -374,7 +371,7 @@ fn pages(bench: &mut Bench, ui: &mut Ui) {
 
 /// Links to pages; the one in use is underlined, which moves none of the others.
 fn links<T: Copy + PartialEq>(ui: &mut Ui, open: &mut T, all: &[T], name: impl Fn(&T) -> &'static str) {
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         tight(ui);
         ui.spacing_mut().item_spacing.x = look::PAGES;
         ui.spacing_mut().button_padding.x = 0.0;
@@ -503,30 +500,9 @@ fn line(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui)) {
     boxes::hairline(ui);
 }
 
-/// A row of a section with more in it than may find room in a line.
-fn lines(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui)) {
-    beside(ui, look::LABEL, label, add);
-    boxes::hairline(ui);
-}
-
-/// A soft label of a width, and beside it what wraps within the room that is left.
-fn beside(ui: &mut Ui, width: f32, label: &str, add: impl FnOnce(&mut Ui)) {
-    ui.horizontal_top(|ui| {
-        boxes::slot(ui, width, |ui| word(ui, label));
-        let room = ui.available_width();
-        ui.allocate_ui_with_layout(Vec2::new(room, look::ROW), Layout::top_down(Align::Min), |ui| {
-            ui.set_width(room);
-            ui.horizontal_wrapped(|ui| {
-                ui.set_min_height(look::ROW);
-                add(ui);
-            });
-        });
-    });
-}
-
 /// Words between two boxes.
 fn word(ui: &mut Ui, text: &str) {
-    ui.label(look::soft(ui, text));
+    boxes::word(ui, text);
 }
 
 /// Takes a row away.

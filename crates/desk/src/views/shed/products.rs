@@ -7,8 +7,8 @@ use tankard_core::t;
 
 use super::stock::Held;
 use super::{
-    Bench, front, guidance, line, lines, named, paste, quiet, section, sheets, start, statements, tight, title_box,
-    users, word,
+    Bench, front, guidance, line, named, paste, quiet, section, sheets, start, statements, tight, title_box, users,
+    word,
 };
 use crate::look;
 use crate::parts::boxes;
@@ -272,7 +272,7 @@ fn containers(bench: &Bench, ui: &mut Ui, product: &mut Product) {
     }
     for (at, container) in product.containers.iter_mut().enumerate() {
         ui.push_id(("container", at), |ui| {
-            lines(ui, if at == 0 { t!("shed-sold-in") } else { "" }, |ui| {
+            line(ui, if at == 0 { t!("shed-sold-in") } else { "" }, |ui| {
                 let n = at + 1;
                 let say = |kind: &ContainerKind| kind.name(1).to_owned();
                 // Where there is less room the boxes are narrower, so that they stay in a line.

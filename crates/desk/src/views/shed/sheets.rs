@@ -79,7 +79,8 @@ pub(super) fn planned(
                             None => ui.label(look::soft(ui, &day)),
                         };
                         ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
-                            ui.add(egui::Button::new(look::act(ui, &name)).frame(false).truncate()).clicked()
+                            let text = look::act(ui, &name);
+                            boxes::lead(ui, text).clicked()
                         })
                         .inner
                     })

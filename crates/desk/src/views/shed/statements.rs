@@ -7,7 +7,7 @@ use tankard_core::mix::choice::alternatives;
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 use tankard_core::t;
 
-use super::{Bench, beside, conditions, cross, quiet, section, tight, word};
+use super::{Bench, conditions, cross, quiet, section, tight, word};
 use crate::look;
 use crate::parts::boxes;
 
@@ -142,11 +142,36 @@ const AT: f32 = 54.0;
 const ONLY_IF: f32 = 14.0;
 const CROSS: f32 = 16.0;
 pub(super) const GAP: f32 = 4.0;
-const AFTER: f32 = CROP + STAGE * 2.0 + AT + ONLY_IF + CROSS + GAP * 6.0 + look::GRID;
 /// Width of the choice of a period.
 const PERIOD: f32 = 100.0;
-/// Width below which crop, stages and place stand in a line of their own.
-const ONE_LINE: f32 = 690.0;
+/// Room for the values, below which crop, stages and place stand in a line of their own.
+const ONE_LINE: f32 = 222.0;
+
+/// Widths of what stands after the values, by what the boxes say while they are empty.
+#[derive(Clone, Copy)]
+struct After {
+    crop: f32,
+    from: f32,
+    to: f32,
+    at: f32,
+    only_if: f32,
+}
+
+impl After {
+    fn new(ui: &Ui) -> Self {
+        Self {
+            crop: boxes::fitting(ui, t!("shed-any-crop"), CROP),
+            from: boxes::fitting(ui, t!("shed-from-hint"), STAGE),
+            to: boxes::fitting(ui, t!("shed-to-hint"), STAGE),
+            at: boxes::fitting(ui, t!("shed-page"), AT),
+            only_if: look::width(ui, t!("shed-if")).max(ONLY_IF),
+        }
+    }
+
+    fn all(self) -> f32 {
+        self.crop + self.from + self.to + self.at + self.only_if + CROSS + GAP * 6.0 + look::GRID
+    }
+}
 
 /// Kinds of which an empty row stands on the page of a product that is being typed, in the order of a label.
 fn is_usual(says: &Says, is_pesticide: bool) -> bool {
@@ -342,22 +367,25 @@ fn heading(ui: &mut Ui, of: Section, empty: bool) {
 
 fn row(ui: &mut Ui, label: &str, name: &str, statement: &mut Statement, units: Units, is_empty: bool) -> bool {
     let width = ui.available_width();
-    let one_line = width >= ONE_LINE;
-    let values = width - look::LABEL - look::GRID - if one_line { AFTER } else { CROSS + look::GRID * 2.0 };
+    let after = After::new(ui);
+    let one_line = width - look::LABEL - look::GRID - after.all() >= ONE_LINE;
+    let values = width - look::LABEL - look::GRID - if one_line { after.all() } else { CROSS + look::GRID * 2.0 };
     let mut gone = false;
     ui.horizontal(|ui| {
         ui.set_min_height(look::ROW);
         boxes::slot(ui, look::LABEL, |ui| {
+            let words = look::width(ui, look::soft(ui, statement.says.name())).ceil().clamp(52.0, look::LABEL - 60.0);
             if let Says::Adjuvant { stance, .. } = &mut statement.says {
                 ui.spacing_mut().item_spacing.x = GAP;
-                boxes::slot(ui, 48.0, |ui| word(ui, label));
+                boxes::named(ui, words, label);
                 let say = |stance: &Stance| stance.name().to_owned();
-                boxes::choice(ui, &t!("shed-stance", name = name), stance, &Stance::ALL, say, 98.0);
+                let room = look::LABEL - words - GAP - GAP;
+                boxes::choice(ui, &t!("shed-stance", name = name), stance, &Stance::ALL, say, room);
             } else {
-                word(ui, label);
+                ui.add(egui::Label::new(look::soft(ui, label)).wrap());
             }
         });
-        boxes::slot(ui, values, |ui| {
+        boxes::wrapping(ui, values, |ui| {
             ui.spacing_mut().item_spacing.x = 5.0;
             if is_empty {
                 to_type(ui, name, &mut statement.says, values, units);
@@ -367,15 +395,14 @@ fn row(ui: &mut Ui, label: &str, name: &str, statement: &mut Statement, units: U
         });
         if one_line {
             ui.spacing_mut().item_spacing.x = GAP;
-            applies(ui, name, statement, units);
+            applies(ui, name, statement, units, after);
         }
         gone = !is_empty && cross(ui, name);
     });
     if !one_line {
-        ui.horizontal(|ui| {
-            ui.add_space(look::LABEL + look::GRID);
+        boxes::beside(ui, look::LABEL, "", |ui| {
             ui.spacing_mut().item_spacing.x = GAP;
-            applies(ui, name, statement, units);
+            applies(ui, name, statement, units, after);
         });
     }
     conditions::below(ui, name, statement, units);
@@ -403,10 +430,12 @@ fn to_type(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: Units) {
             word(ui, t!("shed-or-coarser"));
             finest.map(|finest| Says::Droplets { finest, coarsest: None })
         }
-        Says::Wind { .. } => most(ui, name, 64.0, "wind").map(|most| Says::Wind { most, least: None, gust: None }),
+        Says::Wind { .. } => {
+            most(ui, name, 64.0, t!("shed-hint-wind")).map(|most| Says::Wind { most, least: None, gust: None })
+        }
         Says::SeasonTotal { per, .. } => {
             let per = *per;
-            let typed = most(ui, name, 88.0, "product").map(|most| Says::SeasonTotal { most, per });
+            let typed = most(ui, name, 88.0, t!("shed-hint-product")).map(|most| Says::SeasonTotal { most, per });
             word(ui, per.name());
             typed
         }
@@ -440,24 +469,24 @@ fn to_type(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: Units) {
 }
 
 /// For which crop and stages, and where on the label.
-fn applies(ui: &mut Ui, name: &str, statement: &mut Statement, units: Units) {
-    boxes::text_or_empty(ui, &t!("shed-for-crop", name = name), &mut statement.crop, CROP, t!("shed-any-crop"));
+fn applies(ui: &mut Ui, name: &str, statement: &mut Statement, units: Units, after: After) {
+    boxes::text_or_empty(ui, &t!("shed-for-crop", name = name), &mut statement.crop, after.crop, t!("shed-any-crop"));
     boxes::text_or_empty(
         ui,
         &t!("shed-name-from-stage", name = name),
         &mut statement.from_stage,
-        STAGE,
+        after.from,
         t!("shed-from-hint"),
     );
     boxes::text_or_empty(
         ui,
         &t!("shed-name-to-stage", name = name),
         &mut statement.to_stage,
-        STAGE,
+        after.to,
         t!("shed-to-hint"),
     );
-    boxes::text_or_empty(ui, &t!("shed-name-at", name = name), &mut statement.at, AT, t!("shed-page"));
-    boxes::slot(ui, ONLY_IF, |ui| {
+    boxes::text_or_empty(ui, &t!("shed-name-at", name = name), &mut statement.at, after.at, t!("shed-page"));
+    boxes::slot(ui, after.only_if, |ui| {
         conditions::only_if(ui, t!("shed-if"), t!("shed-only-if", name = name), statement, units);
     });
 }
@@ -690,7 +719,7 @@ fn add(bench: &mut Bench, ui: &mut Ui, product: &mut Product, units: Units) {
             let active = product.actives.first().map(|active| active.name.clone()).unwrap_or_default();
             let all = blanks(product.is_liquid(), active, units);
             for of in Section::ALL {
-                beside(ui, look::LABEL - 10.0, of.name(), |ui| {
+                boxes::beside(ui, look::LABEL - 10.0, of.name(), |ui| {
                     ui.spacing_mut().item_spacing.x = 12.0;
                     for says in all.iter().filter(|says| place(says).0 == of) {
                         let name = says.name();

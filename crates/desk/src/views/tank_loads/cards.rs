@@ -145,52 +145,55 @@ pub fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
                 None => lists::empty(ui, t!("tank-loads-there-is-no-load-yet-so")),
             }
         });
-        ui.vertical(|ui| {
-            ui.set_width((ui.available_width() - 12.0).max(200.0));
-            loads(desk, ui, now.len());
-            ui.add_space(look::GRID);
-            state(ui, when.as_deref(), &numbers, current, stops);
-            ui.add_space(look::GRID);
-            if now.is_empty() {
-                return;
-            }
-            if stops == 0 && !current {
-                if ui.button(t!("tank-loads-issue-and-open-for-printing")).clicked() {
-                    desk.tank_loads.printing = Some(Printing::Issue(id.to_owned()));
-                    open(desk);
+        let down = egui::Layout::top_down(egui::Align::Min);
+        ui.allocate_ui_with_layout(ui.available_size_before_wrap(), down, |ui| {
+            ScrollArea::vertical().id_salt("what to do with cards").auto_shrink(false).show(ui, |ui| {
+                ui.set_width((ui.available_width() - 12.0).max(200.0));
+                loads(desk, ui, now.len());
+                ui.add_space(look::GRID);
+                state(ui, when.as_deref(), &numbers, current, stops);
+                ui.add_space(look::GRID);
+                if now.is_empty() {
+                    return;
                 }
-                if boxes::button(ui, t!("tank-loads-issue-and-save-as-pdf")).clicked() {
-                    desk.tank_loads.printing = Some(Printing::Issue(id.to_owned()));
-                    let path = suggested(desk, id);
-                    desk.ask_file(Purpose::SaveCards, path, ui.ctx());
+                if stops == 0 && !current {
+                    if ui.button(t!("tank-loads-issue-and-open-for-printing")).clicked() {
+                        desk.tank_loads.printing = Some(Printing::Issue(id.to_owned()));
+                        open(desk);
+                    }
+                    if boxes::button(ui, t!("tank-loads-issue-and-save-as-pdf")).clicked() {
+                        desk.tank_loads.printing = Some(Printing::Issue(id.to_owned()));
+                        let path = suggested(desk, id);
+                        desk.ask_file(Purpose::SaveCards, path, ui.ctx());
+                    }
                 }
-            }
-            if !numbers.is_empty() {
-                let words = if current {
-                    [t!("tank-loads-open-a-reprint"), t!("tank-loads-save-a-reprint-as-pdf")]
-                } else {
-                    [t!("tank-loads-open-a-reprint-of-the-old"), t!("tank-loads-save-a-reprint-of-the-old")]
-                };
-                if ui.button(words[0]).clicked() {
-                    desk.tank_loads.printing = Some(Printing::Reprint(numbers.clone()));
-                    open(desk);
+                if !numbers.is_empty() {
+                    let words = if current {
+                        [t!("tank-loads-open-a-reprint"), t!("tank-loads-save-a-reprint-as-pdf")]
+                    } else {
+                        [t!("tank-loads-open-a-reprint-of-the-old"), t!("tank-loads-save-a-reprint-of-the-old")]
+                    };
+                    if ui.button(words[0]).clicked() {
+                        desk.tank_loads.printing = Some(Printing::Reprint(numbers.clone()));
+                        open(desk);
+                    }
+                    if ui.button(words[1]).clicked() {
+                        desk.tank_loads.printing = Some(Printing::Reprint(numbers.clone()));
+                        let path = suggested(desk, id);
+                        desk.ask_file(Purpose::SaveCards, path, ui.ctx());
+                    }
                 }
-                if ui.button(words[1]).clicked() {
-                    desk.tank_loads.printing = Some(Printing::Reprint(numbers.clone()));
-                    let path = suggested(desk, id);
-                    desk.ask_file(Purpose::SaveCards, path, ui.ctx());
+                ui.add_space(look::GRID);
+                if super::toggle(
+                    ui,
+                    desk.tank_loads.editor == Some(super::Editor::Rest),
+                    t!("tank-loads-it-came-out-differently-in-the"),
+                ) {
+                    super::rest::toggle(desk, id);
                 }
-            }
-            ui.add_space(look::GRID);
-            if super::toggle(
-                ui,
-                desk.tank_loads.editor == Some(super::Editor::Rest),
-                t!("tank-loads-it-came-out-differently-in-the"),
-            ) {
-                super::rest::toggle(desk, id);
-            }
-            ui.add_space(look::GRID);
-            before(desk, ui, id, &numbers);
+                ui.add_space(look::GRID);
+                before(desk, ui, id, &numbers);
+            });
         });
     });
 }

@@ -119,7 +119,7 @@ fn stopped(desk: &mut Desk, ui: &mut Ui, made: &Made) {
         ui.horizontal_wrapped(|ui| {
             mark::show(ui, Level::Stop);
             let text = egui::RichText::new(&name).color(look::colours(ui).brass);
-            let open = ui.add(egui::Button::new(text).frame(false).truncate());
+            let open = boxes::lead(ui, text);
             if open.accessible_name(t!("tank-loads-settle", name = name)).clicked() {
                 desk.tank_loads.choose(&slot.pass);
                 desk.tank_loads.reveal = true;
@@ -325,9 +325,7 @@ fn row(
             });
             cell(ui, wide, false, |ui| {
                 let text = egui::RichText::new(&name).color(look::colours(ui).brass);
-                let response = ui
-                    .add(egui::Button::new(text).frame(false).truncate())
-                    .accessible_name(t!("tank-loads-open-name", name = name));
+                let response = boxes::lead(ui, text).accessible_name(t!("tank-loads-open-name", name = name));
                 if response.clicked() {
                     *next = Some(slot.pass.clone());
                 }

@@ -1,6 +1,6 @@
 //! The heading line of a pass: name, day, fields, water, rig, time. Each opens its editor in place.
 
-use egui::{Align, Layout, TextEdit, Ui};
+use egui::{Align, Layout, ScrollArea, TextEdit, Ui};
 use tankard_core::farm::{CarrierKind, Droplets, Fills, Id, Pass, Rig};
 use tankard_core::plan::Plan;
 use tankard_core::plausible::Slot;
@@ -12,18 +12,25 @@ use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, figures, offers};
 
-/// Shows the heading and the open editor.
-pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
-    let Some(before) = desk.document.farm().passes.get(id).cloned() else { return };
+/// Height of the room for a pass, below which an open editor takes all of it.
+const LOW: f32 = 400.0;
+
+/// What an open editor leaves to the plan below it.
+const BELOW: f32 = 140.0;
+
+/// Shows the heading and the open editor; gives whether there is room for the page.
+pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) -> bool {
+    let Some(before) = desk.document.farm().passes.get(id).cloned() else { return false };
+    let is_low = ui.available_height() < LOW;
     let mut pass = before.clone();
     title(ui, &mut pass);
     facts(desk, ui, &pass, plan);
     match desk.tank_loads.editor {
-        Some(Editor::Fields) => sheet(ui, |ui| fields(desk, ui, &mut pass, plan)),
-        Some(Editor::Water) => sheet(ui, |ui| water(desk, ui, &mut pass)),
-        Some(Editor::Rig) => sheet(ui, |ui| rig(desk, ui, &mut pass, plan)),
-        Some(Editor::Day) => sheet(ui, |ui| super::day::show(ui, &mut pass)),
-        Some(Editor::Rest) => sheet(ui, |ui| super::rest::show(desk, ui, id, plan)),
+        Some(Editor::Fields) => sheet(is_low, ui, |ui| fields(desk, ui, &mut pass, plan)),
+        Some(Editor::Water) => sheet(is_low, ui, |ui| water(desk, ui, &mut pass)),
+        Some(Editor::Rig) => sheet(is_low, ui, |ui| rig(desk, ui, &mut pass, plan)),
+        Some(Editor::Day) => sheet(is_low, ui, |ui| super::day::show(ui, &mut pass)),
+        Some(Editor::Rest) => sheet(is_low, ui, |ui| super::rest::show(desk, ui, id, plan)),
         None => {}
     }
     if pass != before {
@@ -31,14 +38,22 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
             farm.passes.insert(id.to_owned(), pass);
         });
     }
+    if is_low && desk.tank_loads.editor.is_some() {
+        return false;
+    }
     pages(desk, ui, id, plan);
+    true
 }
 
-fn sheet(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
+fn sheet(is_low: bool, ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
     ui.add_space(4.0);
-    look::sheet(ui).show(ui, |ui| {
-        ui.set_width(ui.available_width() - 12.0);
-        add(ui);
+    // The plan below is to keep some of the room, unless there is none for both.
+    let height = (ui.available_height() - if is_low { 0.0 } else { BELOW }).max(look::ROW * 3.0);
+    ScrollArea::vertical().id_salt("editor").max_height(height).auto_shrink([false, true]).show(ui, |ui| {
+        look::sheet(ui).show(ui, |ui| {
+            ui.set_width(ui.available_width() - 12.0);
+            add(ui);
+        });
     });
 }
 
@@ -125,7 +140,9 @@ fn facts(desk: &mut Desk, ui: &mut Ui, pass: &Pass, plan: &Plan) {
 fn pages(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
     ui.add_space(2.0);
     let narrow = ui.available_width() < 560.0;
-    let row = |ui: &mut Ui| {
+    // Where room is short the pages break into a second line, and the time stands on the page Sprayer alone.
+    ui.horizontal_wrapped(|ui| {
+        let top = ui.cursor().top();
         let cards = if super::cards::is_superseded(desk, &id.to_owned()) {
             t!("tank-loads-load-cards-superseded")
         } else {
@@ -147,16 +164,11 @@ fn pages(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
         // Not a page: what it does, it does at once.
         ui.separator();
         crate::views::season_log::acts(desk, ui, id);
-        if !narrow {
+        let is_one_line = ui.cursor().top() <= top + look::ROW / 2.0;
+        if !narrow && is_one_line {
             time(desk, ui, plan);
         }
-    };
-    // Where room is short the pages break into a second line, and the time stands on the page Sprayer alone.
-    if narrow {
-        ui.horizontal_wrapped(row)
-    } else {
-        ui.horizontal(row)
-    };
+    });
 }
 
 /// At the right of the pages: the hours, which lead to their page, and the time it takes, with its working.
@@ -196,7 +208,7 @@ fn fields(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
     let mut swap = None;
     for (at, id) in pass.fields.clone().iter().enumerate() {
         ui.push_id(("pass field", id), |ui| {
-            ui.horizontal(|ui| {
+            ui.horizontal_wrapped(|ui| {
                 let name = farm
                     .fields
                     .get(id)

@@ -340,8 +340,7 @@ fn pass_row(
         column(ui, name_width, |ui| {
             if slot.pass == id {
                 ui.add(Label::new(look::strong(&pass.name)).truncate());
-            } else if ui
-                .add(egui::Button::new(look::act(ui, &pass.name)).frame(false).truncate())
+            } else if boxes::lead(ui, look::act(ui, &pass.name))
                 .accessible_name(t!("tank-loads-go-to", name = pass.name))
                 .clicked()
             {

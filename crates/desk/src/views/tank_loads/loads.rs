@@ -16,8 +16,8 @@ use crate::parts::{boxes, lists};
 
 const TILE: Vec2 = Vec2::new(170.0, 48.0);
 
-/// Below this width the way of splitting stands under the heading.
-const NARROW: f32 = 540.0;
+/// Width of the box for how full the tank is filled.
+const FILL: f32 = 84.0;
 
 /// Shows the loads.
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
@@ -25,7 +25,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
     let mut pass = before.clone();
     look::sheet(ui).show(ui, |ui| {
         ui.set_width(ui.available_width());
-        let is_narrow = ui.available_width() < NARROW;
+        let is_narrow = ui.available_width() < one_line(ui, plan.loads.len());
         ui.horizontal(|ui| {
             ui.label(look::heading(t!("tank-loads-loads")));
             if super::worked(ui, plan.loads.len().to_string(), t!("loads-number-of-loads")) {
@@ -37,7 +37,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
                     ui,
                     t!("tank-loads-fill-the-tank-to"),
                     &mut pass.fill_to,
-                    84.0,
+                    FILL,
                     t!("tank-loads-its-mark"),
                 );
                 ui.label(look::soft(ui, t!("tank-loads-fill-to")));
@@ -79,12 +79,33 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
     }
 }
 
+/// The width that the heading, the ways to split and the box beside them take in one line.
+fn one_line(ui: &Ui, loads: usize) -> f32 {
+    let gap = ui.spacing().item_spacing.x;
+    let padding = 2.0 * ui.spacing().button_padding.x;
+    let ways: f32 = WAYS.iter().map(|(_, name)| look::width(ui, name()) + padding + gap).sum();
+    let words = look::width(ui, look::heading(t!("tank-loads-loads"))) + look::width(ui, loads.to_string());
+    words + ways + look::width(ui, look::soft(ui, t!("tank-loads-fill-to"))) + FILL + 8.0 + 5.0 * gap
+}
+
+/// A way to split a pass into loads, with its name.
+type Way = (LoadSplit, fn() -> &'static str);
+
+/// Them all.
+const WAYS: [Way; 3] = [
+    (LoadSplit::FullTanks, || t!("tank-loads-full-tanks-then-a-rest")),
+    (LoadSplit::EvenLoads, || t!("tank-loads-even-loads")),
+    (LoadSplit::ByAims, || t!("tank-loads-by-your-aims")),
+];
+
 /// The ways to split a pass into loads.
 fn splits(ui: &mut Ui, split: &mut LoadSplit) {
-    ui.selectable_value(split, LoadSplit::FullTanks, t!("tank-loads-full-tanks-then-a-rest"));
-    ui.selectable_value(split, LoadSplit::EvenLoads, t!("tank-loads-even-loads"));
-    ui.selectable_value(split, LoadSplit::ByAims, t!("tank-loads-by-your-aims"))
-        .on_hover_text(t!("tank-loads-their-order-is-set-in-the"));
+    for (way, name) in WAYS {
+        let response = ui.selectable_value(split, way, name());
+        if way == LoadSplit::ByAims {
+            response.on_hover_text(t!("tank-loads-their-order-is-set-in-the"));
+        }
+    }
 }
 
 /// What most passes do without: other sizes, spray in the tank and beyond the ground, loads decided by hand.
@@ -95,10 +116,16 @@ fn more(ui: &mut Ui, farm: &Farm, id: &str, pass: &mut Pass, plan: &Plan) {
         count => t!("tank-loads-other-sizes-of-loads", count = count),
     };
     let is_used = pass.in_tank.is_some() || pass.extra.is_some() || !pass.sizes.is_empty();
-    egui::CollapsingHeader::new(look::soft(ui, title)).id_salt("more on loads").default_open(is_used).show(ui, |ui| {
+    let place = ui.make_persistent_id("more on loads");
+    let mut open = ui.data(|data| data.get_temp(place)).unwrap_or(is_used);
+    if super::toggle(ui, open, &title) {
+        open = !open;
+        ui.data_mut(|data| data.insert_temp(place, open));
+    }
+    if open {
         self::others(ui, farm, pass, plan);
         beside(ui, farm, id, pass, plan);
-    });
+    }
 }
 
 /// What is in the tank already, what is mixed beyond the ground, and the loads that are decided by hand.

@@ -313,7 +313,7 @@ fn bounds(ui: &mut Ui, line: &mut Line, name: &str, more: bool) {
     if !in_the_spray(line) || !(line.at_least.is_some() || line.at_most.is_some() || asked) {
         return;
     }
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         ui.add_space(16.0);
         ui.label(look::soft(ui, t!("tank-loads-but-at-least")));
         boxes::quantity_or_none(ui, &t!("tank-loads-least-of-over-ground", name = name), &mut line.at_least, 112.0);

@@ -108,7 +108,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
                     findings::summary(ui, stops, checks);
                 }
                 if superseded {
-                    ui.horizontal(|ui| {
+                    ui.horizontal_wrapped(|ui| {
                         ui.spacing_mut().item_spacing.x = 2.0;
                         crate::parts::mark::show(ui, Level::Check);
                         ui.label(look::soft(ui, t!("tank-loads-cards-superseded")).color(look::colours(ui).check));
@@ -131,8 +131,7 @@ fn day_heading(ui: &mut Ui, date: Date, open: &mut Option<Date>) {
     let chosen = *open == Some(date);
     let colour = if chosen { look::colours(ui).brass } else { look::colours(ui).soft };
     let text = look::heading(format!("{} ›", long_date(date))).color(colour);
-    let response = ui
-        .add(egui::Button::new(text).frame(false).truncate())
+    let response = boxes::lead(ui, text)
         .accessible_name(t!("tank-loads-the-day-as-a-whole", date = long_date(date)))
         .on_hover_text(t!("tank-loads-the-day-as-a-whole-its"));
     if chosen || response.hovered() || response.has_focus() {
@@ -179,7 +178,7 @@ fn acts(desk: &mut Desk, ui: &mut Ui) {
         } else {
             t!("tank-loads-remove", name = name)
         });
-        ui.horizontal(|ui| {
+        ui.horizontal_wrapped(|ui| {
             if ui.button(t!("tank-loads-remove-it")).clicked() {
                 desk.tank_loads.removing = false;
                 apply(desk, lists::Act::Remove, &id);

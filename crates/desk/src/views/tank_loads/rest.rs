@@ -95,24 +95,20 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, planned: &Plan) {
     }
 }
 
-/// The rates from here on, two in a row.
+/// The rates from here on, as many in a row as there is room for.
 fn rates(ui: &mut Ui, farm: &Farm, mix: &mut [Line]) {
     boxes::row(ui, t!("tank-loads-rates-from-here-on"), |ui| {
-        egui::Grid::new("rates from here on").num_columns(4).show(ui, |ui| {
-            for (at, line) in mix.iter_mut().enumerate() {
-                let product = farm.products.get(&line.product);
-                let name = product.map_or(line.product.as_str(), |product| product.name.as_str());
-                super::cell(ui, 190.0, false, |ui| {
+        let width = 322.0_f32.min(ui.available_width());
+        for line in mix.iter_mut() {
+            let product = farm.products.get(&line.product);
+            let name = product.map_or(line.product.as_str(), |product| product.name.as_str());
+            boxes::slot(ui, width, |ui| {
+                super::cell(ui, width - 132.0, false, |ui| {
                     ui.add(egui::Label::new(look::soft(ui, name)).truncate());
                 });
-                super::cell(ui, 124.0, false, |ui| {
-                    boxes::quantity(ui, &t!("tank-loads-rate-of-from-here-on", name = name), &mut line.rate, 110.0);
-                });
-                if at % 2 == 1 {
-                    ui.end_row();
-                }
-            }
-        });
+                boxes::quantity(ui, &t!("tank-loads-rate-of-from-here-on", name = name), &mut line.rate, 110.0);
+            });
+        }
     });
 }
 

@@ -1,7 +1,7 @@
 //! What there is to settle, and the working of the chosen number.
 
 use egui::{ScrollArea, Ui};
-use tankard_core::finding::Level;
+use tankard_core::finding::{Level, Subject};
 use tankard_core::loads::working_of;
 use tankard_core::plan::{Plan, not_judged};
 use tankard_core::quantity::practical::show_amount;
@@ -15,6 +15,9 @@ use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, findings, lists, workings};
 
+/// Height below which both scroll as one.
+const LOW: f32 = 320.0;
+
 /// Shows both.
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     let height = ui.available_height();
@@ -24,22 +27,26 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
         t!("tank-loads-to-settle")
     };
     ui.label(look::heading(settle).color(look::colours(ui).soft));
+    if height < LOW {
+        ScrollArea::vertical().id_salt(("settle", &plan.pass)).auto_shrink(false).show(ui, |ui| {
+            let led = to_settle(ui, plan);
+            ui.add_space(look::GRID);
+            look::sheet(ui).show(ui, |ui| {
+                ui.set_width(ui.available_width());
+                working(desk, ui, plan);
+            });
+            if let Some(subject) = led {
+                desk.lead_to(&subject);
+            }
+        });
+        return;
+    }
     let mut led = None;
     ScrollArea::vertical()
         .id_salt(("findings", &plan.pass))
         .max_height(height * 0.52)
         .auto_shrink([false, false])
-        .show(ui, |ui| {
-            ui.add_space(4.0);
-            if plan.findings.is_empty() {
-                lists::empty(ui, t!("tank-loads-nothing-speaks-against-this-pass-as"));
-            }
-            led = findings::show(ui, &plan.findings);
-            ui.label(look::soft(
-                ui,
-                t!("tank-loads-not-judged-yet-decide-from-the", not_judged = not_judged().join("; ")),
-            ));
-        });
+        .show(ui, |ui| led = to_settle(ui, plan));
     if let Some(subject) = led {
         desk.lead_to(&subject);
     }
@@ -49,6 +56,17 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
         ui.set_min_height((ui.available_height() - 18.0).max(0.0));
         working(desk, ui, plan);
     });
+}
+
+/// The findings; gives the subject of the one that was clicked.
+fn to_settle(ui: &mut Ui, plan: &Plan) -> Option<Subject> {
+    ui.add_space(4.0);
+    if plan.findings.is_empty() {
+        lists::empty(ui, t!("tank-loads-nothing-speaks-against-this-pass-as"));
+    }
+    let led = findings::show(ui, &plan.findings);
+    ui.label(look::soft(ui, t!("tank-loads-not-judged-yet-decide-from-the", not_judged = not_judged().join("; "))));
+    led
 }
 
 fn working(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {

@@ -121,9 +121,8 @@ fn one(ui: &mut Ui, units: Units, rank: usize, ranked: &RankedSet, drawn: bool) 
         });
         column(ui, named, |ui| {
             let name = if ranked.chosen { look::strong(&setting.name) } else { egui::RichText::new(&setting.name) };
-            let response = ui
-                .add(egui::Button::new(name).frame(false).truncate())
-                .accessible_name(t!("tank-loads-show-in-the-picture", name = setting.name));
+            let response =
+                boxes::lead(ui, name).accessible_name(t!("tank-loads-show-in-the-picture", name = setting.name));
             if drawn {
                 let line = egui::Stroke::new(2.0, look::colours(ui).brass);
                 ui.painter().hline(response.rect.x_range(), response.rect.bottom(), line);
@@ -355,7 +354,11 @@ fn work(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
         return;
     };
     let figures = work_figures(work, units);
-    let columns: usize = if ui.available_width() < NARROW { 2 } else { 3 };
+    // A figure with its words stands in one line: where the longest has no room beside others, they stand under one another.
+    let longest = figures.iter().map(|(_, value)| LABEL + look::width(ui, value.as_str()) + 2.0 * look::GRID);
+    let longest = longest.fold(0.0, f32::max);
+    let most: usize = if ui.available_width() < NARROW { 2 } else { 3 };
+    let columns = (1..=most).rev().find(|count| longest * *count as f32 <= ui.available_width()).unwrap_or(1);
     let wide = (ui.available_width() - 12.0) / columns as f32;
     ui.spacing_mut().item_spacing.y = 1.0;
     // The first figure is the spraying itself, which has a working of its own.

@@ -28,7 +28,8 @@ pub enum Colouring {
 }
 
 impl Colouring {
-    pub(super) const ALL: [Self; 5] = [Self::Crop, Self::Stage, Self::LastSpray, Self::ReEntry, Self::Planned];
+    /// All of them.
+    pub const ALL: [Self; 5] = [Self::Crop, Self::Stage, Self::LastSpray, Self::ReEntry, Self::Planned];
 
     pub(super) fn name(self) -> &'static str {
         match self {

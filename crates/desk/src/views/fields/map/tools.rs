@@ -25,32 +25,30 @@ pub(super) fn show(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
             Other::None => chosen.is_some_and(|id| map.land.field(id).is_some()),
             Other::Surrounding(_) | Other::Gateway(..) => true,
         };
-        ui.add_enabled_ui(has_points, |ui| {
-            let moving = ui.selectable_label(map.editing, t!("fields-move-points"));
-            if moving.on_disabled_hover_text(t!("fields-choose-a-boundary-first")).clicked() {
-                let editing = !map.editing;
-                map.drop_sketch();
-                map.editing = editing;
-            }
-        });
+        let moving = egui::Button::selectable(map.editing, t!("fields-move-points"));
+        let moving = ui.add_enabled(has_points, moving);
+        if moving.on_disabled_hover_text(t!("fields-choose-a-boundary-first")).clicked() {
+            let editing = !map.editing;
+            map.drop_sketch();
+            map.editing = editing;
+        }
         boxes::tick(ui, &mut map.snaps, t!("fields-snap")).on_hover_text(t!("fields-new-points-go-to-points-and"));
         if ui.selectable_label(map.picture_open, t!("fields-picture")).clicked() {
             map.picture_open = !map.picture_open;
         }
-        ui.separator();
+        // One that egui draws is as high as all that is left where the row goes on in the next line.
+        let height = ui.spacing().interact_size.y;
+        let (rule, _) = ui.allocate_exact_size(Vec2::new(look::GRID, height), egui::Sense::hover());
+        ui.painter().vline(rule.center().x, rule.y_range(), egui::Stroke::new(1.0, look::colours(ui).hairline));
         let is_there = !map.land.bounds.is_none();
-        ui.add_enabled_ui(is_there, |ui| {
-            let all = ui.button(t!("fields-fit-all"));
-            if all.on_disabled_hover_text(t!("fields-no-field-has-a-boundary-yet")).clicked() {
-                map.fit = Some(Fit::All);
-            }
-        });
-        ui.add_enabled_ui(has_points, |ui| {
-            let chosen = ui.button(t!("fields-fit-chosen"));
-            if chosen.on_disabled_hover_text(t!("fields-choose-a-boundary-first")).clicked() {
-                map.ask_fit();
-            }
-        });
+        let all = ui.add_enabled(is_there, egui::Button::new(t!("fields-fit-all")));
+        if all.on_disabled_hover_text(t!("fields-no-field-has-a-boundary-yet")).clicked() {
+            map.fit = Some(Fit::All);
+        }
+        let chosen = ui.add_enabled(has_points, egui::Button::new(t!("fields-fit-chosen")));
+        if chosen.on_disabled_hover_text(t!("fields-choose-a-boundary-first")).clicked() {
+            map.ask_fit();
+        }
         for (text, name, factor) in [("+", t!("fields-zoom-in"), 1.5), ("–", t!("fields-zoom-out"), 1.0 / 1.5)] {
             let button = egui::Button::new(text).min_size(Vec2::new(26.0, 0.0));
             if ui.add(button).accessible_name(name).on_hover_text(name).clicked() {

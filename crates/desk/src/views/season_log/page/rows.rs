@@ -96,7 +96,7 @@ pub(super) fn box_width(ui: &Ui) -> f32 {
 
 /// A label in small letters, as on all other pages, before what has it as its name.
 pub(super) fn labelled<R>(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui) -> R) {
-    boxes::slot(ui, LABEL, |ui| ui.label(look::soft(ui, boxes::uncapital(label))));
+    boxes::named(ui, LABEL, &boxes::uncapital(label));
     add(ui);
 }
 

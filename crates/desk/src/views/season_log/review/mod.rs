@@ -38,8 +38,8 @@ pub use kept::{Asked, Kept};
 const LIST: (f32, f32) = (184.0, 166.0);
 /// Width of a window that is small.
 const SMALL: f32 = 1000.0;
-/// Below this width the choices take two lines.
-const TWO_LINES: f32 = 780.0;
+/// Widths of the boxes in the line of choices: a season, the field, the crop.
+const CHOICES: [f32; 3] = [74.0, 170.0, 130.0];
 /// From this width on two charts stand beside one another.
 const WIDE: f32 = 820.0;
 /// How many bars a chart has at most; the table below has all.
@@ -77,7 +77,8 @@ pub enum Page {
 }
 
 impl Page {
-    const ALL: [Self; 10] = [
+    /// All of them, from top to bottom.
+    pub const ALL: [Self; 10] = [
         Self::Overview,
         Self::Products,
         Self::Groups,
@@ -236,7 +237,7 @@ fn choices(state: &mut State, kept: &Kept, ui: &mut Ui) -> bool {
         let right = egui::Layout::right_to_left(egui::Align::Center);
         printing = ui.with_layout(right, paper::act).inner;
     };
-    if ui.available_width() < TWO_LINES {
+    if ui.available_width() < one_line(ui, kept) {
         line(ui, &mut |ui| {
             seasons(state, kept, ui);
             to_paper(ui);
@@ -252,12 +253,27 @@ fn choices(state: &mut State, kept: &Kept, ui: &mut Ui) -> bool {
     printing
 }
 
+/// The width that all choices take in one line.
+fn one_line(ui: &Ui, kept: &Kept) -> f32 {
+    let [season, field, crop] = CHOICES;
+    let words = [
+        t!("season-log-head-seasons").to_owned(),
+        t!("season-log-head-to").to_owned(),
+        t!("season-log-records", count = kept.pages.records),
+    ];
+    let acts = [t!("season-log-all-seasons-156"), paper::name()];
+    let words: f32 = words.iter().map(|words| look::width(ui, look::soft(ui, words))).sum();
+    let acts: f32 = acts.iter().map(|act| look::width(ui, *act) + 2.0 * ui.spacing().button_padding.x).sum();
+    2.0 * season + field + crop + words + acts + 9.0 * ui.spacing().item_spacing.x
+}
+
 fn seasons(state: &mut State, kept: &Kept, ui: &mut Ui) {
+    let [season, ..] = CHOICES;
     let (mut from, mut to) = kept.seasons;
     ui.label(look::soft(ui, t!("season-log-head-seasons")));
-    boxes::choice(ui, t!("season-log-from-season"), &mut from, &kept.years, i16::to_string, 74.0);
+    boxes::choice(ui, t!("season-log-from-season"), &mut from, &kept.years, i16::to_string, season);
     ui.label(look::soft(ui, t!("season-log-head-to")));
-    boxes::choice(ui, t!("season-log-to-season"), &mut to, &kept.years, i16::to_string, 74.0);
+    boxes::choice(ui, t!("season-log-to-season"), &mut to, &kept.years, i16::to_string, season);
     if (from, to) != kept.seasons {
         // The end that was chosen last holds.
         let last = if from == kept.seasons.0 { to } else { from };
@@ -270,6 +286,7 @@ fn seasons(state: &mut State, kept: &Kept, ui: &mut Ui) {
 }
 
 fn field_and_crop(state: &mut State, kept: &Kept, ui: &mut Ui) {
+    let [_, field, crop] = CHOICES;
     let fields: Vec<_> = std::iter::once(None).chain(kept.fields.iter().map(|(id, _)| Some(id.clone()))).collect();
     let name = |id: &Option<String>| {
         let known = id.as_ref().map(|id| kept.fields.iter().find(|(known, _)| known == id));
@@ -278,9 +295,9 @@ fn field_and_crop(state: &mut State, kept: &Kept, ui: &mut Ui) {
             |known| known.map_or_else(String::new, |(_, name)| name.clone()),
         )
     };
-    boxes::choice(ui, t!("season-log-field-d07"), &mut state.asked.field, &fields, name, 170.0);
+    boxes::choice(ui, t!("season-log-field-d07"), &mut state.asked.field, &fields, name, field);
     let crops: Vec<_> = std::iter::once(None).chain(kept.crops.iter().cloned().map(Some)).collect();
-    boxes::choice(ui, t!("season-log-crop"), &mut state.asked.crop, &crops, |crop| crop_name(crop.as_deref()), 130.0);
+    boxes::choice(ui, t!("season-log-crop"), &mut state.asked.crop, &crops, |of| crop_name(of.as_deref()), crop);
     ui.label(look::soft(ui, t!("season-log-records", count = kept.pages.records)));
 }
 

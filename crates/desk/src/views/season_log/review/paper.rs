@@ -18,9 +18,14 @@ pub(super) struct State {
     asked: Option<Choice>,
 }
 
-/// "Review as PDF…"; whether it was clicked.
+/// "Review as PDF…".
+pub(super) fn name() -> &'static str {
+    t!("season-log-review-as-pdf")
+}
+
+/// The act of that name; whether it was clicked.
 pub(super) fn act(ui: &mut Ui) -> bool {
-    boxes::act(ui, t!("season-log-review-as-pdf")).clicked()
+    boxes::act(ui, name()).clicked()
 }
 
 /// Asks where it should be saved.

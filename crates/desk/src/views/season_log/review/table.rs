@@ -75,9 +75,13 @@ pub(super) fn show(
         let places = Places::of(columns, ui.available_width() - 2.0);
         let colours = look::colours(ui);
         let (head, response) = ui.allocate_exact_size(Vec2::new(places.wide(), ROW), Sense::hover());
+        let mut cut = Vec::new();
         for (column, from, wide) in &places.0 {
             let place = Rect::from_min_size(head.min + Vec2::X * *from, Vec2::new(*wide, ROW));
-            cell(ui, place, column.heading(), matches!(column, Column::Figure(..)), look::gauge_font(), colours.soft);
+            let right = matches!(column, Column::Figure(..));
+            if cell(ui, place, column.heading(), right, look::gauge_font(), colours.soft) {
+                cut.push(column.heading());
+            }
         }
         ui.painter().hline(head.x_range(), head.bottom() - 1.0, Stroke::new(1.0, colours.hairline));
         let headings: Vec<&str> =
@@ -87,6 +91,9 @@ pub(super) fn show(
                 t!("season-log-name-count-of-headings", name = name, count = rows, headings = headings.join(", "));
             egui::WidgetInfo::labeled(egui::Role::Label, true, words)
         });
+        if !cut.is_empty() {
+            response.on_hover_text(cut.join("\n"));
+        }
         for at in 0..rows {
             let sense = if lead { Sense::click() } else { Sense::hover() };
             // The rows next to those in sight are there too, so that the keyboard reaches them.

@@ -12,7 +12,7 @@ use tankard_core::t;
 use tankard_core::words::capital;
 
 use super::super::sheets::{day, pair, sheet};
-use super::super::{Bench, line, lines, named, section, word};
+use super::super::{Bench, line, named, section, word};
 use super::{tick, ways};
 use crate::look;
 use crate::parts::{boxes, findings, lists, mark, workings};
@@ -42,7 +42,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, rig_id: &Id, rig: &mut Rig) {
     });
     add(bench, ui, rig, today);
     if !rig.calibrations.is_empty() || rig.measured_flow {
-        lines(ui, t!("shed-for-the-plans"), |ui| {
+        line(ui, t!("shed-for-the-plans"), |ui| {
             let text = t!("shed-reckon-with-the-flow-measured-last");
             tick(ui, text, text, &mut rig.measured_flow);
             word(ui, t!("shed-in-place-of-that-of-new"));

@@ -6,7 +6,7 @@ use tankard_core::plausible::Slot;
 use tankard_core::quantity::{AsTyped, Duration, Units};
 use tankard_core::t;
 
-use super::super::{Bench, line, lines, section, statements, word};
+use super::super::{Bench, line, section, statements, word};
 use super::{Part, doubtful, nozzles, optional, tick};
 use crate::parts::{boxes, offers};
 
@@ -67,11 +67,11 @@ fn in_words(bench: &mut Bench, ui: &mut Ui, rig: &mut Rig) {
         let width = ui.available_width();
         boxes::sentence(ui, t!("shed-nozzles-row"), &mut rig.nozzles, width, t!("shed-angle-size-how-far-apart"));
     });
-    lines(ui, t!("shed-droplets-row"), |ui| {
+    line(ui, t!("shed-droplets-row"), |ui| {
         boxes::droplets_or_none(ui, t!("shed-droplets-row"), &mut rig.droplets, t!("shed-not-known"), 160.0);
         word(ui, t!("shed-from-the-nozzle-makers-table-at"));
     });
-    lines(ui, "", |ui| {
+    line(ui, "", |ui| {
         to_the_sets(bench, ui, t!("shed-type-a-nozzle-set"));
         word(ui, t!("shed-then-speed-pressure-and-droplets-can"));
     });
@@ -85,7 +85,7 @@ fn to_the_sets(bench: &mut Bench, ui: &mut Ui, text: &str) {
 
 /// Valves that open and close many times a second.
 fn pulse(ui: &mut Ui, rig: &mut Rig) {
-    lines(ui, t!("shed-pulsed-valves"), |ui| {
+    line(ui, t!("shed-pulsed-valves"), |ui| {
         let mut is_fitted = rig.pulse.is_some();
         tick(ui, t!("shed-valves-pulse"), "", &mut is_fitted);
         if is_fitted && rig.pulse.is_none() {
@@ -114,7 +114,7 @@ fn pulse(ui: &mut Ui, rig: &mut Rig) {
 
 /// A time of a few minutes.
 fn time(ui: &mut Ui, name: &str, value: &mut Option<AsTyped<Duration>>, beside: &str) {
-    lines(ui, name, |ui| {
+    line(ui, name, |ui| {
         boxes::quantity_in(ui, name, value, 120.0, &t!("parts-e-g", example = "20 min"), "min");
         word(ui, beside);
     });

@@ -16,7 +16,7 @@ use tankard_core::quantity::{AsTyped, Quantity, Units};
 use tankard_core::rig::calibration::Calibrated;
 use tankard_core::t;
 
-use super::{Bench, lines, named, quiet, title_box, users};
+use super::{Bench, line, named, quiet, title_box, users};
 use crate::document::Document;
 use crate::look;
 use crate::parts::{boxes, lists, offers};
@@ -208,7 +208,7 @@ fn typed<Q: Quantity>(
     slot: Option<Slot>,
     beside: &str,
 ) {
-    lines(ui, name, |ui| {
+    line(ui, name, |ui| {
         boxes::quantity_or_none(ui, name, value, 120.0);
         if let Some(slot) = slot {
             offers::at_box(ui, name, &slot);

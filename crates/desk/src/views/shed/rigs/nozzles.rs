@@ -8,7 +8,7 @@ use tankard_core::rig::nozzle;
 use tankard_core::t;
 
 use super::super::statements::understood;
-use super::super::{Bench, cross, line, lines, named, section, word};
+use super::super::{Bench, cross, line, named, section, word};
 use super::optional;
 use crate::look;
 use crate::parts::lists::{self, Act};
@@ -180,7 +180,7 @@ fn form(ui: &mut Ui, of: (&Id, &Id), set: &mut NozzleSet, width: Option<Length>,
     rated(ui, of, set, units);
     layout(ui, of, set, units);
     let usual = number(set, width);
-    lines(ui, t!("shed-number-on-the-boom"), |ui| {
+    line(ui, t!("shed-number-on-the-boom"), |ui| {
         let hint = usual.map(|number| number.to_string()).unwrap_or_default();
         boxes::count_or_none(ui, t!("shed-number-on-the-boom"), &mut set.count, SMALL, &hint);
         match (set.count, usual) {
@@ -255,7 +255,7 @@ fn size(ui: &mut Ui, set: &mut NozzleSet, units: Units) {
         Size::Of(name, rated) => t!("shed-by-l-min-at", name = name, at = rated.at),
     };
     let mut chosen = now.clone();
-    lines(ui, t!("shed-size"), |ui| {
+    line(ui, t!("shed-size"), |ui| {
         boxes::choice(ui, t!("shed-size"), &mut chosen, &all, say, 220.0);
         match nozzle::size(&set.size) {
             Some(size) => word(ui, &t!("shed-after-iso-10625-it-fills-in", colour = size.colour)),
@@ -356,7 +356,7 @@ impl Stand {
 }
 
 fn layout(ui: &mut Ui, (rig, id): (&Id, &Id), set: &mut NozzleSet, units: Units) {
-    lines(ui, t!("shed-they-spray"), |ui| {
+    line(ui, t!("shed-they-spray"), |ui| {
         let before = Stand::of(set.layout.as_ref());
         let mut stand = before;
         boxes::choice(ui, t!("shed-they-spray"), &mut stand, &Stand::ALL, |stand| stand.name().to_owned(), 190.0);
@@ -388,7 +388,7 @@ fn layout(ui: &mut Ui, (rig, id): (&Id, &Id), set: &mut NozzleSet, units: Units)
         }
     });
     if matches!(set.layout, Some(Layout::Band { .. })) {
-        lines(ui, "", |ui| word(ui, t!("shed-volumes-and-rates-of-its-passes")));
+        line(ui, "", |ui| word(ui, t!("shed-volumes-and-rates-of-its-passes")));
     }
 }
 

@@ -9,7 +9,7 @@ use tankard_core::rig::flow;
 use tankard_core::t;
 
 use super::super::statements::understood;
-use super::super::{line, lines, word};
+use super::super::{line, word};
 use super::calibrations::{signed, typed};
 use super::nozzles;
 use crate::look;
@@ -119,14 +119,14 @@ pub(super) fn measured(ui: &mut Ui, rig: &Rig, calibration: &mut Calibration, ju
         }
         Test::AcreFraction { time, caught } => {
             seconds(ui, t!("shed-time-of-the-course"), time, "");
-            lines(ui, t!("shed-caught"), |ui| several(ui, t!("shed-caught"), caught, 1, jug(units)));
+            line(ui, t!("shed-caught"), |ui| several(ui, t!("shed-caught"), caught, 1, jug(units)));
         }
         Test::Course { length, times, shown } => {
             line(ui, t!("shed-course"), |ui| {
                 boxes::quantity(ui, t!("shed-length-of-the-course"), length, 92.0);
                 boxes::understood(ui, Some(length), units);
             });
-            lines(ui, t!("shed-runs"), |ui| several(ui, t!("shed-run"), times, 2, "s"));
+            line(ui, t!("shed-runs"), |ui| several(ui, t!("shed-run"), times, 2, "s"));
             line(ui, t!("shed-the-cab-showed"), |ui| {
                 boxes::quantity_hinted(ui, t!("shed-the-cab-showed"), shown, 92.0, t!("shed-not-noted"));
                 boxes::understood(ui, shown.as_ref(), units);
@@ -204,7 +204,7 @@ fn grid(
 ) {
     let has_new = judged.nozzles.iter().any(|nozzle| nozzle.against_new.is_some());
     let legend = if has_new { t!("shed-left-to-right-with-new") } else { t!("shed-left-to-right") };
-    lines(ui, t!("shed-caught"), |ui| word(ui, legend));
+    line(ui, t!("shed-caught"), |ui| word(ui, legend));
     let places = caught.len().max(number.unwrap_or(0)).max(if number.is_none() { caught.len() + SOME } else { 0 });
     let gap = look::GRID;
     // At least one, and few, since a window is some thousand points wide.

@@ -9,7 +9,7 @@ use tankard_core::quantity::{Amount, AsTyped, Price, Quantity, Units};
 use tankard_core::stock::{self, Account, Entry};
 use tankard_core::t;
 
-use super::super::{Bench, beside, sheets, word};
+use super::super::{Bench, sheets, word};
 use super::count;
 use crate::look;
 use crate::parts::boxes;
@@ -188,7 +188,7 @@ enum Ended {
 }
 
 pub(super) fn row(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui)) {
-    beside(ui, LABEL, label, add);
+    boxes::beside(ui, LABEL, label, add);
 }
 
 /// Who writes it down, and the ways out.

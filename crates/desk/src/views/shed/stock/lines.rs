@@ -154,7 +154,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, entries: &[Entry]) {
                 boxes::slot(ui, what, |ui| {
                     if let Kind::Record { id, .. } = &entry.kind {
                         ui.spacing_mut().button_padding.x = 0.0;
-                        let button = ui.add(egui::Button::new(look::act(ui, &text)).frame(false).truncate());
+                        let button = boxes::lead(ui, look::act(ui, &text));
                         if button.on_hover_text(t!("shed-open-the-record")).clicked() {
                             led = Some(id.clone());
                         }

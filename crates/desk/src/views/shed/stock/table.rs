@@ -56,12 +56,15 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui) {
         if !columns.stacked {
             boxes::slot(ui, columns.name, |ui| word(ui, t!("shed-product")));
         }
-        right(ui, columns.amount, |ui| word(ui, t!("shed-on-hand-861")));
+        let head = |ui: &mut Ui, width: f32, text: &str| {
+            right(ui, width, |ui| drop(ui.add(Label::new(look::soft(ui, text)).truncate())));
+        };
+        head(ui, columns.amount, t!("shed-on-hand-861"));
         if let Some(day) = bench.stock.day {
-            right(ui, columns.amount, |ui| word(ui, &short_day(day)));
-            right(ui, columns.left, |ui| word(ui, t!("shed-leaves")));
-            right(ui, columns.amount, |ui| word(ui, t!("shed-from-then")));
-            right(ui, columns.left, |ui| word(ui, t!("shed-leaves")));
+            head(ui, columns.amount, &short_day(day));
+            head(ui, columns.left, t!("shed-leaves"));
+            head(ui, columns.amount, t!("shed-from-then"));
+            head(ui, columns.left, t!("shed-leaves"));
         }
     });
     boxes::hairline(ui);
@@ -134,7 +137,7 @@ fn title(ui: &mut Ui, product: &Product, account: Option<&Account>) -> bool {
         }
         ui.spacing_mut().button_padding.x = 0.0;
         let text = egui::RichText::new(&name).color(look::colours(ui).ink);
-        let button = ui.add(egui::Button::new(text).frame(false).truncate());
+        let button = boxes::lead(ui, text);
         button
             .on_hover_text(t!("shed-open-its-account"))
             .accessible_name(t!("shed-account-name", name = name))
