@@ -1225,7 +1225,8 @@ fn an_offer_is_in_a_unit_of_the_farm_or_of_the_label() {
 /// Of one nozzle more pressure makes finer droplets: common practice, no source; the maker's table decides.
 #[test]
 fn a_droplet_table_that_gets_coarser_with_pressure_is_doubted() {
-    use tankard_core::farm::{ClassAt, Droplets};
+    use tankard_core::farm::ClassAt;
+    use tankard_core::farm::Droplets::{self, Coarse, ExtremelyCoarse, ExtremelyFine, VeryCoarse};
     let checks = |lines: &[(&str, Droplets)]| -> Vec<String> {
         let farm = rig_with(|rig| {
             let droplets = lines.iter().map(|(at, class)| ClassAt { at: typed(at), class: *class }).collect();
@@ -1235,7 +1236,6 @@ fn a_droplet_table_that_gets_coarser_with_pressure_is_doubted() {
         let doubts = all.filter(|finding| finding.text.contains("more pressure makes finer droplets"));
         doubts.inspect(|finding| assert_eq!(finding.level, Level::Check)).map(|finding| finding.text).collect()
     };
-    use Droplets::{Coarse, ExtremelyCoarse, ExtremelyFine, VeryCoarse};
     let told = checks(&[("25 psi", ExtremelyCoarse), ("45 psi", ExtremelyFine), ("70 psi", Coarse)]);
     assert!(told.len() == 1 && told[0].contains("45 psi gives extremely fine and 70 psi"), "{told:?}");
     // In whatever order they are typed; lines that are alike are fine, and one still to type says nothing.

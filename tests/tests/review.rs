@@ -391,7 +391,7 @@ fn a_pass_recorded_in_halves_is_one_application() {
         let found = of_farm(&farm, &Choice::all());
         let ends = found.passes.distinct;
         let reach = Reach::always(&field, &pass, date(2031, 12, 31));
-        let had = product_so_far(&farm, &tankard_core::season::Log::of(&farm), reach, &"p".to_owned())
+        let had = product_so_far(&farm, &tankard_core::season::Log::of(&farm), reach, "p")
             .sum
             .unwrap()
             .over(Area::from_acres(80.0));
