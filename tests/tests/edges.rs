@@ -155,7 +155,7 @@ fn rounding_keeps_to_the_range_that_the_rate_lies_in() {
 fn the_water_of_a_record_is_its_spray_without_its_liquids() {
     let mut farm = farm("8.5 lb/100 gal");
     let mut record = Record::new("Record", date(2031, 5, 1));
-    "w".clone_into(&mut record.water);
+    record.water = "w".into();
     record.volume = Some(q("1000 gal"));
     for (id, ground) in [("f", "40 ac"), ("g", "40 ac")] {
         record.fields.insert(id.to_owned(), RecordField::new(id, q(ground)));

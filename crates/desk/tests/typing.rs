@@ -65,7 +65,7 @@ fn enter_goes_on_but_not_from_a_text_that_cannot_be_read() {
     let mut harness = shed();
     harness.get_by_role_and_label(Role::Tab, "Farm").click();
     harness.run();
-    let focused = |harness: &Harness<'_, Desk>| harness.ctx.memory(|memory| memory.focused());
+    let focused = |harness: &Harness<'_, Desk>| harness.ctx.memory(egui::Memory::focused);
     let first = harness.get_by_role_and_label(Role::TextInput, "name of the farm");
     first.focus();
     harness.run();

@@ -97,8 +97,8 @@ fn in_blocks(source: impl Read + Send, size: usize, tell: &Tell<'_>) -> Result<(
     };
     let threads = thread::available_parallelism().map_or(1, NonZero::get).min(THREADS);
     let mut read = thread::scope(|scope| {
-        let others: Vec<_> = (1..threads).map(|_| scope.spawn(|| sharing(&work))).collect();
-        let mut all = sharing(&work)?;
+        let others: Vec<_> = (1..threads).map(|_| scope.spawn(|| sharing(work))).collect();
+        let mut all = sharing(work)?;
         for other in others {
             all.extend(other.join().map_err(|_| Ends::GivesUp)??);
         }

@@ -155,7 +155,9 @@ fn all(ui: &mut Ui, draft: &mut Draft, reading: &Reading, product: &Product) {
             t!("shed-tick-all-lines", count = open.len())
         };
         if boxes::act(ui, &text).clicked() {
-            open.iter_mut().for_each(|line| line.0 = !is_all);
+            for line in &mut open {
+                line.0 = !is_all;
+            }
         }
     });
 }
