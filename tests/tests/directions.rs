@@ -301,12 +301,18 @@ fn each_number_is_told(text: &str, reading: &Reading) -> Result<(), TestCaseErro
     }
     // Nor does a word, but of a heading that limits nothing and stands over something.
     let limits = ["not", "never", "unless", "before", "after", "must", "wear", "more", "less", "within", "maximum"];
-    for word in text.split_whitespace().filter(|word| word.contains(char::is_alphanumeric)) {
+    // A dash before a word may be a bullet.
+    let words = || {
+        text.split_whitespace()
+            .map(|word| word.trim_matches(|sign: char| !sign.is_alphanumeric()))
+            .filter(|word| !word.is_empty())
+    };
+    for word in words() {
         let is_limit = limits.contains(&word.to_lowercase().as_str());
         prop_assert!(told.contains(word) || !is_limit, "{word} of {text:?}");
     }
     if !text.contains(char::is_uppercase) {
-        for word in text.split_whitespace().filter(|word| word.contains(char::is_alphanumeric)) {
+        for word in words() {
             prop_assert!(told.contains(word), "{word} of {text:?}");
         }
     }
