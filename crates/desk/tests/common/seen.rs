@@ -192,7 +192,7 @@ impl Seen {
         // A link may follow the words of a paragraph on its last line.
         let mut lines = Vec::new();
         for (at, words) in self.words.iter().enumerate() {
-            let seen = words.lines.iter().map(|line| line.intersect(words.clip)).filter(|line| line.is_positive());
+            let seen = words.lines.iter().map(|line| line.intersect(words.clip)).filter(egui::Rect::is_positive);
             lines.extend(seen.map(|line| (at, words, line)));
         }
         for (nth, (at, one, line)) in lines.iter().enumerate() {

@@ -319,14 +319,14 @@ pub(crate) fn sheet(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
 
 /// A number that has a working: underlined by a hairline on hover, opened by a click.
 pub(crate) fn worked(ui: &mut Ui, text: impl Into<String>, name: &str) -> bool {
-    worked_in(ui, text.into(), name, egui::TextWrapMode::Extend)
+    worked_in(ui, &text.into(), name, egui::TextWrapMode::Extend)
 }
 
-fn worked_in(ui: &mut Ui, text: String, name: &str, wrap: egui::TextWrapMode) -> bool {
+fn worked_in(ui: &mut Ui, text: &str, name: &str, wrap: egui::TextWrapMode) -> bool {
     // A button, so that the keyboard reaches it too; without the room of one, so that figures stay in line, and never broken
     // between two lines.
     let padding = std::mem::take(&mut ui.spacing_mut().button_padding);
-    let button = egui::Button::new(&text).frame(false).wrap_mode(wrap);
+    let button = egui::Button::new(text).frame(false).wrap_mode(wrap);
     let response = ui.add(button).accessible_name(t!("tank-loads-show-working", name = name, text = text));
     ui.spacing_mut().button_padding = padding;
     if response.hovered() || response.has_focus() {
@@ -342,7 +342,7 @@ pub(crate) fn worked_soft(ui: &mut Ui, text: &str, name: &str) -> bool {
     ui.scope(|ui| {
         ui.visuals_mut().override_text_color = Some(soft);
         ui.style_mut().override_text_style = Some(egui::TextStyle::Small);
-        worked_in(ui, text.to_owned(), name, egui::TextWrapMode::Wrap)
+        worked_in(ui, text, name, egui::TextWrapMode::Wrap)
     })
     .inner
 }
