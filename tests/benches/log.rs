@@ -96,7 +96,7 @@ fn with_pass(log: &Farm, demo: &Farm) -> (Farm, Id) {
             let known = |id: &Id| demo.products.get(id).map(tankard_core::farm::Product::is_liquid);
             let is_liquid = matches!(line.amount.value(), tankard_core::quantity::Amount::Volume(_));
             if let Some(id) = mix.get(n % mix.len()).filter(|id| known(id) == Some(is_liquid)) {
-                (**id).clone_into(&mut line.product);
+                line.product = id.as_str().into();
             }
         }
         farm.passes.insert(id.clone(), pass);
@@ -155,7 +155,7 @@ fn letters(c: &mut Criterion, farm: &Farm, demo: &Farm) {
         b.iter(|| {
             document.edit(|farm| {
                 if let Some((_, record)) = farm.records.last_mut() {
-                    record.note.push('.');
+                    record.note = format!("{}.", record.note).into();
                 }
             });
             document.take_point();

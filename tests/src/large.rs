@@ -205,15 +205,15 @@ fn fill(
     number: usize,
     draw: &mut log::Draw,
 ) -> Result<Record, Wrong> {
-    record.pass = Some(if of_pass { pass_id(number) } else { format!("{}-{}", record.date, number % 7) });
+    record.pass = Some(if of_pass { pass_id(number).into() } else { format!("{}-{}", record.date, number % 7).into() });
     record.fields = std::mem::take(&mut record.fields)
         .into_iter()
         .filter_map(|(id, ground)| {
             let field = farm.fields.get(&id)?;
             let known = RecordField {
-                stage: field.stage.clone(),
-                variety: field.variety.clone(),
-                location: field.location.clone(),
+                stage: (&field.stage).into(),
+                variety: (&field.variety).into(),
+                location: (&field.location).into(),
                 planned: ground.planned,
                 part: ground.part,
                 crop: ground.crop,
@@ -228,23 +228,23 @@ fn fill(
             let id = shelf.draw(line.amount.value(), draw)?;
             let mut own = of_product(id, farm.products.get(id)?, line.amount, farm.units);
             own.planned = line.planned;
-            own.lot = format!("L{}-{}", record.date.year(), draw.below(40));
+            own.lot = format!("L{}-{}", record.date.year(), draw.below(40)).into();
             Some(own)
         })
         .collect();
-    record.weeds = vec![draw.of(&["waterhemp", "giant foxtail", "velvetleaf"]).to_owned()];
-    "ground boom".clone_into(&mut record.method);
-    "110 degree, size 06".clone_into(&mut record.nozzles);
+    record.weeds = vec![draw.of(&["waterhemp", "giant foxtail", "velvetleaf"]).into()];
+    record.method = "ground boom".into();
+    record.nozzles = "110 degree, size 06".into();
     record.pressure = Some(typed(&format!("{} psi", 30 + draw.below(30)))?);
     record.speed = Some(typed(&format!("{} mph", 8 + draw.below(7)))?);
     record.height = Some(typed("24 in")?);
     record.droplets = Some(Droplets::Coarse);
     record.gust = Some(typed(&format!("{} mph", 8 + draw.below(14)))?);
-    draw.of(&["A. Demo", "B. Demo", "C. Demo", "D. Demo"]).clone_into(&mut record.operator);
-    record.certificate = format!("demo {}", draw.below(4));
+    record.operator = draw.of(&["A. Demo", "B. Demo", "C. Demo", "D. Demo"]).into();
+    record.certificate = format!("demo {}", draw.below(4)).into();
     record.made = Some(record.date.to_datetime(Time::constant(20, 30, 0, 0)));
     if draw.one_in(5) {
-        record.note = format!("Wet spot in the north, went round it; gate {} left open.", draw.below(9));
+        record.note = format!("Wet spot in the north, went round it; gate {} left open.", draw.below(9)).into();
     }
     if draw.one_in(4) {
         let at = record.date.to_datetime(Time::constant(21, 0, 0, 0));

@@ -264,7 +264,7 @@ fn record(farm: &Farm, shape: Shape, draw: &mut Draw, day: Date) -> Result<Recor
         record.fields.clear();
     }
     if draw.one_in(15) {
-        record.pass = Some("in-bands".to_owned());
+        record.pass = Some("in-bands".into());
     }
     let acres = record.area().to_acres().max(1.0);
     let mut numbers: IndexMap<u64, ()> = IndexMap::new();
@@ -294,10 +294,10 @@ fn record(farm: &Farm, shape: Shape, draw: &mut Draw, day: Date) -> Result<Recor
     if !draw.one_in(3) {
         record.planned = Some(typed(&format!("{:.1} gal", gallons * (0.9 + draw.below(200) as f64 / 1000.0)))?);
         record.left =
-            Some(Left { volume: typed(&format!("{} gal", draw.below(40)))?, went: "on the last field".to_owned() });
+            Some(Left { volume: typed(&format!("{} gal", draw.below(40)))?, went: "on the last field".into() });
     }
-    draw.of(&["Yard well", "Creek", "Nurse tank", ""]).clone_into(&mut record.water);
-    draw.of(&["Big boom", "Small boom", "Band rig"]).clone_into(&mut record.rig);
+    record.water = draw.of(&["Yard well", "Creek", "Nurse tank", ""]).into();
+    record.rig = draw.of(&["Big boom", "Small boom", "Band rig"]).into();
     let minutes = draw.below(24 * 60);
     let clock = |minutes: u64| {
         Time::new(i8::try_from(minutes / 60 % 24).unwrap_or(0), i8::try_from(minutes % 60).unwrap_or(0), 0, 0).ok()
@@ -310,7 +310,7 @@ fn record(farm: &Farm, shape: Shape, draw: &mut Draw, day: Date) -> Result<Recor
     }
     if !(untidy && draw.one_in(5)) {
         record.wind = Some(typed(&format!("{} mph", draw.below(16)))?);
-        draw.of(&["N", "NE", "E", "S", "SW", "W"]).clone_into(&mut record.wind_from);
+        record.wind_from = draw.of(&["N", "NE", "E", "S", "SW", "W"]).into();
         record.temperature = Some(typed(&format!("{} °F", 45 + draw.below(50)))?);
         record.humidity = Some(typed(&format!("{} %", 25 + draw.below(70)))?);
     }
@@ -333,15 +333,15 @@ fn ground(field: &Field, untidy: bool, draw: &mut Draw) -> Result<RecordField, Q
     };
     let mut ground = RecordField::new(&field.name, typed(&text)?);
     if part == 0 {
-        draw.of(&["north strip", "spot"]).clone_into(&mut ground.part);
+        ground.part = draw.of(&["north strip", "spot"]).into();
     }
     if !draw.one_in(3) {
         ground.planned = Some(field.area.clone());
     }
     if !(untidy && draw.one_in(8)) {
-        ground.crop.clone_from(&field.crop);
+        ground.crop = (&field.crop).into();
         if untidy && draw.one_in(3) {
-            ground.crop = ground.crop.to_uppercase();
+            ground.crop = ground.crop.to_uppercase().into();
         }
     }
     Ok(ground)
@@ -395,19 +395,19 @@ fn outcomes(record: &mut Record, field: &str, draw: &mut Draw) -> Result<(), Qua
     for days in [7, 14, 28] {
         let day = record.date.saturating_add(Span::new().days(days + i64::from(draw.one_in(2))));
         for effect in [
-            Effect::Control("waterhemp".to_owned()),
-            Effect::Control("giant foxtail".to_owned()),
-            Effect::Injury("leaf burn".to_owned()),
+            Effect::Control("waterhemp".into()),
+            Effect::Control("giant foxtail".into()),
+            Effect::Injury("leaf burn".into()),
         ] {
             let rating = if matches!(effect, Effect::Injury(_)) { draw.below(5) * 5 } else { 55 + draw.below(10) * 5 };
             record.outcomes.push(Outcome {
-                field: field.to_owned(),
+                field: field.into(),
                 date: day,
                 effect: Some(effect),
                 rating: Some(typed(&format!("{rating} %"))?),
-                by: String::new(),
+                by: "".into(),
                 photos: Vec::new(),
-                note: String::new(),
+                note: "".into(),
             });
         }
     }

@@ -56,7 +56,7 @@ fn farm(containers: Vec<Container>) -> Farm {
 
 fn used(farm: &mut Farm, day: Date, amount: &str, lot: &str) {
     let mut record = Record::new(&format!("Record {}", farm.records.len() + 1), day);
-    record.lines.push(RecordLine { lot: lot.to_owned(), ..RecordLine::new("oil", "Oil (demo)", typed(amount)) });
+    record.lines.push(RecordLine { lot: lot.into(), ..RecordLine::new("oil", "Oil (demo)", typed(amount)) });
     farm.records.insert(format!("r{}", farm.records.len()), record);
 }
 
@@ -302,7 +302,7 @@ fn plans_read_the_account_and_nothing_is_taken_twice() {
     assert!(stops(&farm, "first").is_empty() && stops(&farm, "later").is_empty());
     // The first is recorded: its 10 gal are used, and it is no need any more.
     used(&mut farm, date(2031, 6, 12), "10 gal", "");
-    farm.records["r0"].pass = Some("first".to_owned());
+    farm.records["r0"].pass = Some("first".into());
     farm.records["r0"].fields.insert("home".to_owned(), RecordField::new("Home", typed("80 ac")));
     assert!(stops(&farm, "later").is_empty());
     let need = &needs::from_day(&farm, date(2031, 6, 1)).products[0];
@@ -654,7 +654,7 @@ fn what_was_left_over_left_the_containers_too() {
     let mut farm = farm(vec![jugs(20, None, "")]);
     let left = |record: &mut Record, volume: Option<&str>| {
         record.volume = volume.map(typed);
-        record.left = Some(Left { volume: typed("80 gal"), went: String::new() });
+        record.left = Some(Left { volume: typed("80 gal"), went: "".into() });
     };
     let gallons =
         |farm: &Farm| Accounts::of(farm).get("oil").unwrap().used.ratio(typed::<Amount>("1 gal").value()).unwrap();
@@ -677,20 +677,20 @@ fn what_was_left_over_left_the_containers_too() {
     note(&farm, "80 gal were left over, but not how much spray went on the ground");
     // A pass that begins with half of it holds that in its own lines once it is recorded: 10 + 0.5, and the 3 gal of its record.
     left(&mut farm.records["r0"], Some("800 gal"));
-    farm.records["r0"].pass = Some("giver".to_owned());
+    farm.records["r0"].pass = Some("giver".into());
     farm.passes.insert("giver".to_owned(), Pass::new("Giver", date(2031, 6, 12)));
     let mut taker = Pass::new("Taker", date(2031, 6, 13));
     taker.in_tank = Some(InTank { volume: typed("40 gal"), from: "giver".to_owned() });
     farm.passes.insert("taker".to_owned(), taker);
     assert!(close(gallons(&farm), 11.0, 1.0), "what is not recorded yet is in no other lines");
     used(&mut farm, date(2031, 6, 13), "3 gal", "");
-    farm.records["r1"].pass = Some("taker".to_owned());
+    farm.records["r1"].pass = Some("taker".into());
     assert!(close(gallons(&farm), 13.5, 1.0));
     farm.passes["taker"].in_tank.as_mut().unwrap().volume = typed("80 gal");
     assert!(close(gallons(&farm), 13.0, 1.0));
     // A later record of the same pass is taken to hold it.
     farm.passes.shift_remove("taker");
-    farm.records["r1"].pass = Some("giver".to_owned());
+    farm.records["r1"].pass = Some("giver".into());
     assert!(close(gallons(&farm), 13.0, 1.0));
     note(&farm, "gone out with a later record of the pass");
 }
@@ -717,7 +717,7 @@ fn a_purchase_on_the_day_of_the_count_is_asked_about() {
 fn work_for_a_customer_takes_from_the_shed_and_says_so() {
     let mut farm = farm(vec![jugs(4, None, "")]);
     used(&mut farm, date(2031, 6, 12), "3 gal", "");
-    farm.records["r0"].customer = Some(Customer { name: "C. Demo".to_owned(), ..Customer::default() });
+    farm.records["r0"].customer = Some(Box::new(Customer { name: "C. Demo".into(), ..Customer::default() }));
     let entry = ledger(&farm, &Log::of(&farm), "oil").pop().unwrap();
     assert_eq!(entry.note, "for C. Demo, from this shed");
     let told = findings(&farm, &Accounts::of(&farm), "oil");

@@ -76,9 +76,9 @@ fn first_step(farm: &Farm, pass: &str) -> (String, String, String) {
 fn recorded(farm: &mut Farm, pass: &str, starts: i8) {
     let planned = farm.passes[pass].clone();
     let mut record = Record::new(&planned.name, planned.date);
-    record.pass = Some(pass.to_owned());
+    record.pass = Some(pass.into());
     record.start = Some(time(starts, 0, 0, 0));
-    "Boom".clone_into(&mut record.rig);
+    record.rig = "Boom".into();
     for id in &planned.fields {
         let field = &farm.fields[id];
         record.fields.insert(id.clone(), RecordField::new(&field.name, field.area.clone()));
@@ -169,7 +169,7 @@ fn the_last_record_of_the_rig_counts() {
     );
     assert_eq!(first_step(&farm, "soy").0, "Sprayer clean of Mesotrione 4 SC (demo)");
     // What was written of cleaning is told; whether it was enough a person decides.
-    "Triple rinse after".clone_into(&mut farm.records["r-corn"].clean_out);
+    farm.records["r-corn"].clean_out = "Triple rinse after".into();
     assert!(found(&farm, "soy")[0].hint.contains("Its record says of cleaning: Triple rinse after."));
     // The pass may be gone, and the product too.
     farm.passes.shift_remove("corn");
@@ -182,7 +182,7 @@ fn the_last_record_of_the_rig_counts() {
     farm.records["r-corn"].date = date(2031, 6, 13);
     assert!(found(&farm, "soy").is_empty());
     farm.records["r-corn"].date = date(2031, 6, 12);
-    "Another".clone_into(&mut farm.records["r-corn"].rig);
+    farm.records["r-corn"].rig = "Another".into();
     assert!(found(&farm, "soy").is_empty());
 }
 

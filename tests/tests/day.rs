@@ -427,7 +427,7 @@ fn traces_of_the_day_before_are_said_in_the_morning() {
     farm.days[&DAY.to_string()].pinned.clear();
     // A record says better when it was.
     let mut record = Record::new("Pass 0", date(2031, 6, 11));
-    record.pass = Some("0".to_owned());
+    record.pass = Some("0".into());
     whole(&farm, &mut record);
     farm.records.insert("rec".to_owned(), record);
     assert!(found(&planned(&farm), "after Pass 0 of 2031-06-11").is_some());
@@ -440,7 +440,7 @@ fn what_is_sprayed_already_is_set_apart() {
         pass(&mut farm, id, &[mix], &[field]);
     }
     let mut record = Record::new("Pass 1", DAY);
-    record.pass = Some("1".to_owned());
+    record.pass = Some("1".into());
     whole(&farm, &mut record);
     record.end = Some(Time::constant(11, 0, 0, 0));
     farm.records.insert("rec".to_owned(), record);
@@ -458,7 +458,7 @@ fn what_is_sprayed_in_part_stays_in_the_day() {
     let mut farm = farm();
     pass(&mut farm, "1", &["a"], &["f"]);
     let mut record = Record::new("Pass 1", DAY);
-    record.pass = Some("1".to_owned());
+    record.pass = Some("1".into());
     whole(&farm, &mut record);
     record.fields["f"].area = q("1 ac");
     farm.records.insert("rec".to_owned(), record);
@@ -478,7 +478,7 @@ fn what_was_sprayed_late_does_not_move_the_hour_to_be_home_by() {
     pass(&mut farm, "1", &["a"], &["f"]);
     pass(&mut farm, "2", &["a"], &["g"]);
     let mut record = Record::new("Pass 1", DAY);
-    record.pass = Some("1".to_owned());
+    record.pass = Some("1".into());
     whole(&farm, &mut record);
     (record.start, record.end) = (Some(Time::constant(16, 0, 0, 0)), Some(Time::constant(18, 30, 0, 0)));
     farm.records.insert("rec".to_owned(), record);

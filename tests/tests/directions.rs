@@ -9,7 +9,7 @@ use tankard_core::quantity::{ActiveBasis, AsTyped, Quantity, Units};
 use tankard_tests::cases;
 
 /// Pieces of directions, out of which sentences come that mean something, nearly mean something, or turn it.
-const PIECES: [&str; 104] = [
+const PIECES: [&str; 134] = [
     "Apply",
     "apply",
     "Use",
@@ -114,6 +114,36 @@ const PIECES: [&str; 104] = [
     "\n",
     "\n\n",
     ". ",
+    "Add",
+    "Always add",
+    "COC",
+    "NIS",
+    "AMS",
+    "methylated seed oil",
+    "crop oil concentrate",
+    "at",
+    "+",
+    "V8",
+    "after",
+    "before corn exceeds",
+    "up to and including",
+    "BBCH",
+    "30",
+    "feet",
+    "-foot buffer",
+    "Maintain a",
+    "surface water",
+    "streams",
+    "Wear",
+    "gloves",
+    "tank mix with",
+    "insecticides",
+    "grain",
+    "harvest",
+    "85°F",
+    "when temperatures exceed",
+    "temperature inversion",
+    "must",
 ];
 
 fn product(formulation: Formulation) -> Product {
@@ -207,6 +237,34 @@ fn each_stands(text: &str, reading: &Reading) -> Result<(), TestCaseError> {
                 prop_assert!(own.contains(finest.name()), "{finest:?} in {own:?}");
                 prop_assert!(coarsest.is_none_or(|class| own.contains(class.name())), "{coarsest:?} in {own:?}");
             }
+            Says::Temperature { least, most } => {
+                for end in [least, most].into_iter().flatten() {
+                    let number = end.text().trim_end_matches(['°', 'F', 'C', ' ']).to_owned();
+                    prop_assert!(has_number(&own, &number), "{number} in {own:?}");
+                }
+            }
+            Says::NoInversion => prop_assert!(own.contains("inversion")),
+            Says::CropStage => {
+                for stage in [&found.statement.from_stage, &found.statement.to_stage] {
+                    let stands = stage.split(' ').all(|part| own.to_uppercase().contains(part));
+                    prop_assert!(stands, "{stage} in {own:?}");
+                }
+            }
+            Says::Buffer { to, width, .. } => {
+                let number = width.text().split(' ').next().unwrap_or_default();
+                prop_assert!(has_number(&own, number) && own.contains(to.as_str()), "{to}, {number} in {own:?}");
+            }
+            Says::Adjuvant { class, least, most, .. } => {
+                let lower = own.to_lowercase();
+                let is_named = lower.contains(class.word()) || own.contains(class.key());
+                prop_assert!(is_named, "{class:?} in {own:?}");
+                for end in [least, most].into_iter().flatten() {
+                    stands(&own, end)?;
+                }
+            }
+            Says::NotWith { what, .. } | Says::Wear { what } => {
+                prop_assert!(!what.is_empty() && own.contains(what.as_str()), "{what} in {own:?}");
+            }
             other => prop_assert!(false, "{other:?} is not read from directions: {text:?}"),
         }
         // The crop stands in the text too, and what is marked as read lies in its sentence.
@@ -220,6 +278,10 @@ fn each_stands(text: &str, reading: &Reading) -> Result<(), TestCaseError> {
             );
         }
         // What turns a sentence is never passed over.
+        if matches!(found.statement.says, Says::Wear { .. }) {
+            // In its own words, whatever they are.
+            continue;
+        }
         let lower = own.to_lowercase();
         prop_assert!(!lower.contains("unless") && !lower.contains("by air") && !lower.contains("never"), "{own:?}");
     }
@@ -237,6 +299,19 @@ fn each_number_is_told(text: &str, reading: &Reading) -> Result<(), TestCaseErro
     for sign in text.chars().filter(char::is_ascii_digit) {
         prop_assert!(told.contains(sign), "{sign} of {text:?}");
     }
+    // Nor does a word, but of a heading that limits nothing and stands over something.
+    let limits = ["not", "never", "unless", "before", "after", "must", "wear", "more", "less", "within", "maximum"];
+    for word in text.split_whitespace().filter(|word| word.contains(char::is_alphanumeric)) {
+        let is_limit = limits.contains(&word.to_lowercase().as_str());
+        prop_assert!(told.contains(word) || !is_limit, "{word} of {text:?}");
+    }
+    if !text.contains(char::is_uppercase) {
+        for word in text.split_whitespace().filter(|word| word.contains(char::is_alphanumeric)) {
+            prop_assert!(told.contains(word), "{word} of {text:?}");
+        }
+    }
+    // What limits comes first.
+    prop_assert!(reading.left.is_sorted_by_key(|left| !left.has_limit));
     Ok(())
 }
 
@@ -262,6 +337,24 @@ proptest! {
     }
 }
 
+/// Nothing is passed over in silence: each sentence stands in a line that was read or among those left, as cut at its full stops.
+#[test]
+fn each_sentence_of_a_text_is_told() {
+    // Invented, in the style of labels and of publications for growers.
+    let text = "Apply 3 fl oz per acre to field corn in a minimum of 10 gallons of water per acre. Always add COC at 1% v/v or NIS at \
+                0.25% v/v. Do not use methylated seed oil in postemergence applications. Do not tank mix with organophosphate \
+                insecticides in corn. Do not apply to corn after V8. Do not harvest corn grain within 45 days of application. Do not \
+                apply within 30 feet of surface water. Wear long sleeves. Only certified people may mix it. Keep it cool.";
+    let reading = read(text, &product(Formulation::SL), Units::UsCustomary);
+    for sentence in text.split_inclusive(". ").map(str::trim) {
+        let is_read = reading.found.iter().flat_map(|found| &found.sentences).any(|own| own.text == sentence);
+        let is_left = reading.left.iter().any(|left| left.sentence == sentence);
+        assert!(is_read != is_left, "{sentence}: {:?}", reading.left);
+    }
+    assert_eq!(reading.found.len(), 9, "{:?}", reading.left);
+    assert_eq!(reading.left.len(), 3, "{:?}", reading.left);
+}
+
 /// Out of the pieces sentences do come that are read, else the property above would hold of nothing.
 #[test]
 fn the_pieces_make_sentences_that_are_read() {
@@ -271,6 +364,12 @@ fn the_pieces_make_sentences_that_are_read() {
         "Maximum two applications per year",
         "Use coarse or coarser droplets",
         "Do not exceed 22 pt /A per season",
+        "Always add COC at 2 % v/v",
+        "Do not apply to corn after V8",
+        "Do not apply within 30 feet of surface water",
+        "Wear gloves",
+        "Do not tank mix with insecticides in corn",
+        "Do not apply when temperatures exceed 85°F",
     ] {
         assert_eq!(read(text, &product(Formulation::SL), Units::UsCustomary).found.len(), 1, "{text}");
     }

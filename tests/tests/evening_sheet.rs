@@ -178,15 +178,15 @@ fn what_was_sprayed_before_keeps_people_and_harvest_out() {
     assert_eq!(mill(&farm).enter, "Saturday 00:00 (48 h, Long 480 SC (demo) of 11 June 2031)");
     // Recorded: from when it ended, after midnight here.
     let mut record = farm.records[0].clone();
-    record.pass = Some("before".to_owned());
+    record.pass = Some("before".into());
     record.date = date(2031, 6, 11);
     (record.start, record.end) = (Some(jiff::civil::time(21, 0, 0, 0)), Some(jiff::civil::time(1, 0, 0, 0)));
     let mut then = record.fields[0].clone();
-    then.crop = farm.fields[&field].crop.clone();
+    then.crop = (&farm.fields[&field].crop).into();
     record.fields = [(field, then)].into_iter().collect();
     record.lines.truncate(1);
-    "long".clone_into(&mut record.lines[0].product);
-    (record.lines[0].entry, record.lines[0].name) = (None, "Long 480 SC (demo)".to_owned());
+    record.lines[0].product = "long".into();
+    (record.lines[0].entry, record.lines[0].name) = (None, "Long 480 SC (demo)".into());
     farm.records.insert("before".to_owned(), record);
     let after = mill(&farm);
     assert_eq!(after.enter, "Saturday 01:00 (48 h, Long 480 SC (demo) of 11 June 2031)");
@@ -300,8 +300,8 @@ fn the_morning_begins_with_what_was_sprayed_last() {
     let mut record = known.records[0].clone();
     record.date = DAY;
     for (id, hour) in [(BEANS, 9), (CORN, 7)] {
-        (record.pass, record.start) = (Some(id.to_owned()), Some(jiff::civil::time(hour, 0, 0, 0)));
-        record.name.clone_from(&known.passes[id].name);
+        (record.pass, record.start) = (Some(id.into()), Some(jiff::civil::time(hour, 0, 0, 0)));
+        record.name = known.passes[id].name.clone().into();
         let sprayed = |line: &Line| {
             RecordLine::new(&line.product, &known.products[&line.product].name, AsTyped::parse("3 gal").unwrap())
         };
@@ -396,7 +396,7 @@ fn the_day_is_laid_out_and_the_next_one_found() {
     let mut recorded = farm.clone();
     let mut record = recorded.records[0].clone();
     let whole = |farm: &Farm, record: &mut Record, pass: &str| {
-        record.pass = Some(pass.to_owned());
+        record.pass = Some(pass.into());
         let of = &farm.passes[pass];
         let fields = of.fields.iter().map(|id| (id.clone(), farm.fields[id].sprayable()));
         let area = |area: Area| AsTyped::parse(&area.show(farm.units)).unwrap();

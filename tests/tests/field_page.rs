@@ -63,15 +63,15 @@ fn record(farm: &mut Farm, product: &str, day: Date, gallons: u32, area: &str) -
             .actives
             .iter()
             .map(|active| RecordActive {
-                name: active.name.clone(),
-                group: active.group.clone(),
+                name: (&active.name).into(),
+                group: (&active.group).into(),
                 basis: active.basis,
                 mass: q(&format!("{} kg", f64::from(gallons) * 1.817)),
             })
             .collect(),
         ..RecordLine::new(product, &shed.name, q(&format!("{gallons} gal")))
     };
-    let field = RecordField { crop: "soybean".to_owned(), ..RecordField::new("Mill field", q(area)) };
+    let field = RecordField { crop: "soybean".into(), ..RecordField::new("Mill field", q(area)) };
     let id = format!("r{}", farm.records.len());
     let mut record = Record::new(&format!("Earlier {id}"), day);
     record.fields.insert("f".to_owned(), field);
@@ -264,7 +264,7 @@ fn crops_and_groups_over_the_years() {
     for year in 2029..=2031 {
         let id = record(&mut farm, "a", date(year, 6, 1), 20, "80 ac");
         if year == 2030 {
-            "Corn".clone_into(&mut farm.records[&id].fields["f"].crop);
+            farm.records[&id].fields["f"].crop = "Corn".into();
         }
     }
     let mut closed = ClosedSeason { closed: date(2028, 12, 31), crops: IndexMap::new(), note: String::new() };

@@ -75,8 +75,8 @@ fn record(farm: &mut Farm, product: &str, day: Date) {
             .actives
             .iter()
             .map(|active| RecordActive {
-                name: active.name.clone(),
-                group: active.group.clone(),
+                name: (&active.name).into(),
+                group: (&active.group).into(),
                 basis: active.basis,
                 // 20 gal of 480 g/L: 20 × 3.785 L × 480 g = 36.34 kg.
                 mass: q("36.34 kg"),
@@ -84,7 +84,7 @@ fn record(farm: &mut Farm, product: &str, day: Date) {
             .collect(),
         ..RecordLine::new(product, &shed.name, q("20 gal"))
     };
-    let field = RecordField { crop: "soybean".to_owned(), ..RecordField::new("Mill field", q("80 ac")) };
+    let field = RecordField { crop: "soybean".into(), ..RecordField::new("Mill field", q("80 ac")) };
     let id = format!("r{}", farm.records.len());
     let mut record = Record::new(&format!("Earlier {id}"), day);
     record.fields.insert("f".to_owned(), field);
@@ -281,7 +281,7 @@ fn the_number_of_applications() {
     must_not(&farm, "application number");
     statement(&mut farm).says = Says::Applications { most: 2, days_apart: 0, per: Period::TwelveMonths };
     of_the_label(&farm, Level::Stop, "application number 3");
-    farm.records["r1"].lines[0].product = "b".to_owned();
+    farm.records["r1"].lines[0].product = "b".into();
     must_not(&farm, "application number");
     // An earlier pass that is not recorded is named.
     let mut other = farm.passes["p"].clone();
@@ -677,7 +677,7 @@ fn a_record_without_a_crop_binds_as_any_crop() {
     farm.fields["f"].harvest = Some(date(2031, 7, 1));
     record(&mut farm, "a", date(2031, 6, 1));
     must(&farm, Level::Check, "had Alpha 480 SL (demo) on 2031-06-01, which keeps it from harvest until 2031-07-31");
-    farm.records["r0"].fields["f"].crop = String::new();
+    farm.records["r0"].fields["f"].crop = "".into();
     farm.fields["f"].crop = String::new();
     let check = must(&farm, Level::Check, "which keeps it from harvest until 2031-07-31");
     assert!(check.basis.source().ends_with("page 3, for soybean, where the crop was not typed"), "{check:?}");

@@ -1382,7 +1382,7 @@ fn days_of_another_year() {
 
 fn record(day: jiff::civil::Date) -> Record {
     Record {
-        pass: Some("p".to_owned()),
+        pass: Some("p".into()),
         fields: [("f".to_owned(), RecordField::new("Field", typed("80 ac")))].into(),
         lines: vec![RecordLine::new("h", "Herbicide (demo)", typed("13 gal"))],
         made: Some(date(2031, 6, 12).at(21, 0, 0, 0)),
@@ -1420,11 +1420,11 @@ fn weather_that_nobody_sprays_in() {
     let with = |air: &str, wind: &str| Record {
         temperature: Some(typed(air)),
         wind: Some(typed(wind)),
-        expected: Some(Expected {
-            source: "forecast".to_owned(),
+        expected: Some(Box::new(Expected {
+            source: "forecast".into(),
             temperature: Some((typed("20 °C"), typed("26 °C"))),
             ..Expected::default()
-        }),
+        })),
         ..record(date(2031, 6, 12))
     };
     assert!(of_a_record(&with("22 °C", "8 mph")).is_empty());

@@ -11,6 +11,7 @@ use rust_decimal::Decimal;
 use tankard_core::farm::{
     AdjuvantClass, Amendment, Change, Customer, Droplets, Effect, Expected, Farm, Field, Formulation, Left, Outcome,
     Product, ProductKind, Reading, Record, RecordActive, RecordField, RecordLine, Said, Says, Signature, Statement,
+    Text,
 };
 use tankard_core::quantity::{ActiveBasis, AsTyped, Money, Quantity};
 use tankard_core::season::seal::{self, Verdict};
@@ -19,6 +20,11 @@ use tankard_tests::cases;
 
 fn typed<Q: Quantity>(text: &str) -> AsTyped<Q> {
     AsTyped::parse(text).unwrap()
+}
+
+/// The same as a record holds them.
+fn text() -> impl Strategy<Value = Text> {
+    odd().prop_map(Text::from)
 }
 
 /// Texts that files are broken by.
@@ -76,15 +82,15 @@ fn share() -> impl Strategy<Value = AsTyped<tankard_core::quantity::Share>> {
 fn field() -> impl Strategy<Value = RecordField> {
     ((odd(), area(), odd(), odd(), of(area())), (odd(), odd(), of(date()), odd(), odd(), odd())).prop_map(
         |((name, area, crop, stage, planned), (part, variety, planted, location, parcel, crop_code))| RecordField {
-            crop,
-            stage,
+            crop: crop.into(),
+            stage: stage.into(),
             planned,
-            part,
-            variety,
+            part: part.into(),
+            variety: variety.into(),
             planted,
-            location,
-            parcel,
-            crop_code,
+            location: location.into(),
+            parcel: parcel.into(),
+            crop_code: crop_code.into(),
             ..RecordField::new(&name, area)
         },
     )
@@ -93,7 +99,7 @@ fn field() -> impl Strategy<Value = RecordField> {
 fn active() -> impl Strategy<Value = RecordActive> {
     let basis = prop::sample::select(&[ActiveBasis::AcidEquivalent, ActiveBasis::ActiveIngredient][..]);
     (odd(), odd(), basis, quantity(&["12.34 lb", "1,5 kg", "0 kg"]))
-        .prop_map(|(name, group, basis, mass)| RecordActive { name, group, basis, mass })
+        .prop_map(|(name, group, basis, mass)| RecordActive { name: name.into(), group: group.into(), basis, mass })
 }
 
 fn line() -> impl Strategy<Value = RecordLine> {
@@ -115,9 +121,9 @@ fn line() -> impl Strategy<Value = RecordLine> {
                 (class, restricted, entry, harvest, actives),
             )| {
                 RecordLine {
-                    registration,
+                    registration: registration.into(),
                     planned,
-                    lot,
+                    lot: lot.into(),
                     price,
                     kind,
                     class,
@@ -136,7 +142,7 @@ fn reading() -> impl Strategy<Value = Reading> {
         |(at, wind, wind_from, gust, temperature, humidity)| Reading {
             at,
             wind,
-            wind_from,
+            wind_from: wind_from.into(),
             gust,
             temperature,
             humidity,
@@ -147,10 +153,10 @@ fn reading() -> impl Strategy<Value = Reading> {
 fn expected() -> impl Strategy<Value = Expected> {
     (odd(), of((speed(), speed())), of(speed()), odd(), of((temperature(), temperature())), of((share(), share())))
         .prop_map(|(source, wind, gust, wind_from, temperature, humidity)| Expected {
-            source,
+            source: source.into(),
             wind,
             gust,
-            wind_from,
+            wind_from: wind_from.into(),
             temperature,
             humidity,
         })
@@ -176,8 +182,8 @@ fn amendment() -> impl Strategy<Value = Amendment> {
 }
 
 fn outcome() -> impl Strategy<Value = Outcome> {
-    let effect = prop_oneof![odd().prop_map(Effect::Control), odd().prop_map(Effect::Injury)];
-    (odd(), date(), of(effect), of(share()), odd(), vec(odd(), 0..3), odd()).prop_map(
+    let effect = prop_oneof![text().prop_map(Effect::Control), text().prop_map(Effect::Injury)];
+    (text(), date(), of(effect), of(share()), text(), vec(odd(), 0..3), text()).prop_map(
         |(field, date, effect, rating, by, photos, note)| Outcome { field, date, effect, rating, by, photos, note },
     )
 }
@@ -191,7 +197,7 @@ fn record() -> impl Strategy<Value = Record> {
         of(time()),
         vec((odd(), field()), 0..4),
         vec(line(), 0..4),
-        (of(volume()), of(volume()), of(any::<u32>()), of((volume(), odd())), vec(odd(), 0..4)),
+        (of(volume()), of(volume()), of(any::<u32>()), of((volume(), odd())), vec(text(), 0..4)),
     );
     let machine = (
         odd(),
@@ -207,14 +213,14 @@ fn record() -> impl Strategy<Value = Record> {
     let weather =
         (of(speed()), odd(), of(speed()), of(temperature()), of(share()), vec(reading(), 0..3), of(expected()));
     let customer = (odd(), odd(), odd(), of(date())).prop_map(|(name, address, phone, copied)| Customer {
-        name,
-        address,
-        phone,
+        name: name.into(),
+        address: address.into(),
+        phone: phone.into(),
         copied,
     });
     let people = (odd(), odd(), odd(), odd(), of(customer), vec((odd(), odd()), 0..3), of(moment()), odd());
     let seal = (
-        of((odd(), moment(), odd()).prop_map(|(by, at, hash)| Signature { by, at, hash })),
+        of((odd(), moment(), odd()).prop_map(|(by, at, hash)| Signature { by: by.into(), at, hash })),
         vec(amendment(), 0..3),
         vec(outcome(), 0..3),
     );
@@ -226,41 +232,41 @@ fn record() -> impl Strategy<Value = Record> {
             (operator, certificate, supervisor, helpers, customer, more, made, note),
             (signed, amendments, outcomes),
         )| Record {
-            pass,
+            pass: pass.map(Into::into),
             start,
             end,
             fields: fields.into_iter().collect(),
             volume,
             planned,
             loads,
-            left: left.map(|(volume, went)| Left { volume, went }),
+            left: left.map(|(volume, went)| Left { volume, went: went.into() }),
             lines,
             weeds,
-            water,
-            rig,
-            method,
-            nozzles,
+            water: water.into(),
+            rig: rig.into(),
+            method: method.into(),
+            nozzles: nozzles.into(),
             pressure,
             speed,
             height,
-            clean_out,
+            clean_out: clean_out.into(),
             wind,
-            wind_from,
+            wind_from: wind_from.into(),
             gust,
             temperature,
             humidity,
             readings,
             droplets,
-            expected,
-            operator,
-            certificate,
-            supervisor,
-            helpers,
-            customer,
+            expected: expected.map(Box::new),
+            operator: operator.into(),
+            certificate: certificate.into(),
+            supervisor: supervisor.into(),
+            helpers: helpers.into(),
+            customer: customer.map(Box::new),
             more: more.into_iter().collect(),
             made,
-            note,
-            signed,
+            note: note.into(),
+            signed: signed.map(Box::new),
             amendments,
             outcomes,
             ..Record::new(&name, date)
@@ -554,8 +560,8 @@ fn own_farm() -> Farm {
             (
                 "b".to_owned(),
                 RecordField {
-                    stage: "BBCH 14".to_owned(),
-                    crop_code: "ZEAMX".to_owned(),
+                    stage: "BBCH 14".into(),
+                    crop_code: "ZEAMX".into(),
                     ..RecordField::new("B", typed("10 ha"))
                 },
             ),
@@ -639,7 +645,7 @@ fn an_id_that_is_there_already_is_skipped_or_left_out_or_entered_anew() {
     assert_eq!(records_csv::enter(&mut same, &reading.records, false).same, 1);
     assert_eq!(same, farm);
     let mut other = farm.clone();
-    other.records["r"].note = "mended".to_owned();
+    other.records["r"].note = "mended".into();
     let before = other.clone();
     assert_eq!(records_csv::enter(&mut other, &reading.records, false).others, ["r"]);
     assert_eq!(other, before);
@@ -756,7 +762,7 @@ fn an_export_that_a_spreadsheet_saved_again_is_read() {
 fn other_line_ends_break_no_honest_seal() {
     let at = "2031-06-12T20:14:00".parse().unwrap();
     let mut farm = own_farm();
-    farm.records["r"].note = "first\r\nsecond\nthird".to_owned();
+    farm.records["r"].note = "first\r\nsecond\nthird".into();
     let signed = seal::sign(&farm.records["r"], "A. Demo", at).unwrap();
     assert_eq!(signed.note, "first\nsecond\nthird");
     assert_eq!(seal::verify(&signed), Verdict::Intact);

@@ -134,8 +134,8 @@ fn with(farm: &mut Farm, id: &str, name: &str, group: &str, kind: ProductKind) {
     let mut line = RecordLine::new(name, name, typed("10 gal"));
     line.kind = Some(kind);
     line.actives.push(RecordActive {
-        name: name.to_owned(),
-        group: group.to_owned(),
+        name: name.into(),
+        group: group.into(),
         basis: ActiveBasis::ActiveIngredient,
         mass: typed("40 lb"),
     });
@@ -155,7 +155,7 @@ fn ground_is_counted_once_where_it_is_one_application() {
     record(&mut farm, "rest", "2031-05-02", &[("a", "20 ac")]);
     record(&mut farm, "other", "2031-06-10", &[("a", "60 ac")]);
     for id in ["first", "rest", "other"] {
-        farm.records[id].pass = Some(id.to_owned());
+        farm.records[id].pass = Some(id.into());
     }
     let passes = of_farm(&farm, &Choice::season(2031)).passes;
     assert!((passes.treated.to_acres() - 210.0).abs() < 1e-9);
@@ -174,20 +174,20 @@ fn bands_drive_over_more_than_they_treat() {
     let mut farm = long_log(Shape { seasons: 1, records: 1, fields: 2, untidy: false, seed: 1 }).unwrap();
     farm.records.clear();
     record(&mut farm, "bands", "2031-05-01", &[("field-0", "20 ac")]);
-    farm.records["bands"].pass = Some("in-bands".to_owned());
+    farm.records["bands"].pass = Some("in-bands".into());
     farm.fields["field-0"].area = typed("90 ac");
     let passes = of_farm(&farm, &Choice::all()).passes;
     assert!((passes.treated.to_acres() - 20.0).abs() < 1e-9);
     assert!((passes.distinct.least.to_acres() - 60.0).abs() < 1e-9);
     // Ten more acres of bands of the same pass are the other 30 acres of the field.
     record(&mut farm, "more-bands", "2031-05-02", &[("field-0", "10 ac")]);
-    farm.records["more-bands"].pass = Some("in-bands".to_owned());
+    farm.records["more-bands"].pass = Some("in-bands".into());
     let passes = of_farm(&farm, &Choice::all()).passes;
     assert!((passes.treated.to_acres() - 30.0).abs() < 1e-9);
     assert!((passes.distinct.least.to_acres() - 90.0).abs() < 1e-9 && passes.distinct.most == passes.distinct.least);
     // What would lie beyond the field is another application.
     record(&mut farm, "yet-more", "2031-05-03", &[("field-0", "1 ac")]);
-    farm.records["yet-more"].pass = Some("in-bands".to_owned());
+    farm.records["yet-more"].pass = Some("in-bands".into());
     let passes = of_farm(&farm, &Choice::all()).passes;
     assert!(
         (passes.distinct.least.to_acres() - 90.0).abs() < 1e-9 && (passes.distinct.most.to_acres() - 90.0).abs() < 1e-9
@@ -365,7 +365,7 @@ fn parts_of_an_application_are_one_time() {
         ("rest", "2031-05-03", "30 ac", "9"),
     ] {
         record(&mut farm, id, day, &[("a", area)]);
-        farm.records[id].pass = Some(id.to_owned());
+        farm.records[id].pass = Some(id.into());
         with(&mut farm, id, "an active", group, ProductKind::Herbicide);
     }
     let rows = of_farm(&farm, &Choice::all()).resistance.fields[0].rows.clone();
@@ -387,7 +387,7 @@ fn a_pass_recorded_in_halves_is_one_application() {
         record(&mut farm, &id, &format!("2031-05-{day:02}"), &[("a", &format!("{acres} ac"))]);
         with(&mut farm, &id, "p", "9", ProductKind::Herbicide);
         farm.records[&id].lines[0].amount = typed(&format!("{} gal", f64::from(acres) / 8.0));
-        farm.records[&id].pass = Some("halves".to_owned());
+        farm.records[&id].pass = Some("halves".into());
         let found = of_farm(&farm, &Choice::all());
         let ends = found.passes.distinct;
         let reach = Reach::always(&field, &pass, date(2031, 12, 31));
@@ -424,7 +424,7 @@ fn a_half_that_comes_late_is_of_the_application_that_lacks_it() {
         let id = format!("r{day}");
         record(&mut farm, &id, &format!("2031-05-{day:02}"), &[("a", &format!("{acres} ac"))]);
         with(&mut farm, &id, "an active", group, ProductKind::Herbicide);
-        farm.records[&id].pass = Some(pass.to_owned());
+        farm.records[&id].pass = Some(pass.into());
     }
     let found = of_farm(&farm, &Choice::all());
     let rows = &found.resistance.fields[0].rows;
@@ -464,7 +464,7 @@ fn planned_against_applied_by_hand() {
     farm.records["off"].planned = Some(typed("1000 gal"));
     farm.records["off"].volume = Some(typed("900 gal"));
     farm.records["off"].left =
-        Some(tankard_core::farm::Left { volume: typed("100 gal"), went: "thinned and sprayed out".to_owned() });
+        Some(tankard_core::farm::Left { volume: typed("100 gal"), went: "thinned and sprayed out".into() });
     let found = of_farm(&farm, &Choice::all());
     // A herbicide whose record kept no active: each time counts.
     assert_eq!(found.actives.silent, [("Product (demo)".to_owned(), 4)]);
@@ -525,13 +525,13 @@ fn indexmap_of(key: &str, value: &str) -> indexmap::IndexMap<String, String> {
 fn rated(farm: &mut Farm, id: &str, field: &str, days: i64, effect: &Effect, rating: &str) {
     let record = &mut farm.records[id];
     record.outcomes.push(Outcome {
-        field: field.to_owned(),
+        field: field.into(),
         date: record.date.saturating_add(jiff::Span::new().days(days)),
         effect: Some(effect.clone()),
         rating: Some(typed(rating)),
-        by: String::new(),
+        by: "".into(),
         photos: Vec::new(),
-        note: String::new(),
+        note: "".into(),
     });
 }
 
@@ -544,7 +544,7 @@ fn strips(ratings: &[(u32, u32)]) -> (Farm, Trial) {
         other: "no oil".to_owned(),
         ..Trial::default()
     };
-    let weed = Effect::Control("waterhemp".to_owned());
+    let weed = Effect::Control("waterhemp".into());
     for (n, (oil, none)) in ratings.iter().enumerate() {
         let field = format!("f{n}");
         farm.fields.insert(field.clone(), Field::new(&format!("F{n}"), typed("40 ac")));
@@ -618,7 +618,7 @@ fn what_is_wrong_with_a_trial_is_said() {
 fn ratings_by_adjuvant() {
     let (mut farm, _) = strips(&APART);
     // A second look in the same band is of the same plants: the mean of 90 and 88 counts once. One three months later is in no band.
-    let weed = Effect::Control("Waterhemps".to_owned());
+    let weed = Effect::Control("Waterhemps".into());
     rated(&mut farm, "oil-0", "f0", 15, &weed, "88 %");
     rated(&mut farm, "oil-0", "f0", 90, &weed, "10 %");
     rated(&mut farm, "oil-0", "elsewhere", 14, &weed, "10 %");
@@ -629,7 +629,7 @@ fn ratings_by_adjuvant() {
     let row = outcomes.rows.iter().find(|row| !row.classes.is_empty()).unwrap();
     // 89, 85, 95, 88, 92, 90, 97, 80.
     assert!(row.ratings.n == 8 && (row.ratings.mean - 89.5).abs() < 1e-9 && (row.ratings.median - 89.5).abs() < 1e-9);
-    assert_eq!(effects(&picked), [Effect::Control("waterhemp".to_owned())]);
+    assert_eq!(effects(&picked), [Effect::Control("waterhemp".into())]);
     let side = |name: &str, of| Side { name: name.to_owned(), of };
     let oil = AdjuvantClass::CropOilConcentrate;
     let (one, other) = (side("oil", Of::With(oil)), side("none", Of::Without(oil)));
@@ -660,7 +660,7 @@ fn weather_is_judged_record_by_record() {
     record(&mut farm, "windy", "2031-05-01", &[("a", "80 ac")]);
     with(&mut farm, "windy", "mesotrione", "27", ProductKind::Herbicide);
     farm.records["windy"].wind = Some(typed("25 mph"));
-    farm.records["windy"].wind_from = "W".to_owned();
+    farm.records["windy"].wind_from = "W".into();
     record(&mut farm, "silent", "2031-05-02", &[("a", "80 ac")]);
     let found: BTreeMap<&String, Vec<_>> = farm.records.keys().map(|id| (id, weather::of_record(&farm, id))).collect();
     // Wind above what is usual, which no label here speaks of (assets/weather-limits.csv).

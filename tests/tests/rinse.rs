@@ -116,11 +116,11 @@ fn no_rinse_is_enough_for_a_rig_that_is_said_to_run_dry_to_nothing() {
 #[test]
 fn the_two_rules_for_the_water_stay_apart() {
     let plan = rinsed(&farm());
-    let of = |words: &str| plan.ways.iter().find(|way| way.source.contains(words)).unwrap();
+    let of = |words: &str| plan.ways.iter().find(|way| way.basis.source().contains(words)).unwrap();
     let (purdue, parts) = (of("Purdue"), of(Basis::Practice.source()));
     assert!((purdue.each.to_us_gallons() - 120.0).abs() < 1e-9 && (parts.each.to_us_gallons() - 40.0).abs() < 1e-9);
     assert!(!purdue.on_board && parts.on_board);
-    assert!(plan.ways.iter().all(|way| !way.source.contains("ISO")), "no standard is named that was not read");
+    assert!(plan.ways.iter().all(|way| !way.basis.source().contains("ISO")), "no standard is named that was not read");
     // 12 ÷ 132 to the third is 1/1331; 12 ÷ 52 to the third 1.2 %.
     assert!((1.0 / purdue.left.to_fraction() - 1331.0).abs() < 1e-6);
     assert!((parts.left.to_percent() - 100.0 * (12.0_f64 / 52.0).powi(3)).abs() < 1e-9);
@@ -201,7 +201,7 @@ fn who_is_not_hurt_is_not_warned_of() {
     silent(&|farm| "glyphosate".clone_into(&mut farm.products["d"].actives[0].name));
     silent(&|farm| {
         let mut record = Record::new("Beans", date(2031, 6, 14));
-        record.pass = Some("second".to_owned());
+        record.pass = Some("second".into());
         let field = &farm.fields["s"];
         record.fields.insert("s".to_owned(), RecordField::new(&field.name, field.area.clone()));
         farm.records.insert("r".to_owned(), record);

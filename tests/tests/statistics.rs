@@ -176,13 +176,13 @@ fn tank(farm: &mut Farm, id: &str, day: i8, oil: bool, ratings: [u32; 6]) {
         let field = format!("f{n}");
         record.fields.insert(field.clone(), RecordField::new(&field.to_uppercase(), typed("20 ac")));
         record.outcomes.push(Outcome {
-            field,
+            field: field.into(),
             date: record.date.checked_add(jiff::Span::new().days(14)).unwrap(),
-            effect: Some(Effect::Control("waterhemp".to_owned())),
+            effect: Some(Effect::Control("waterhemp".into())),
             rating: Some(typed(&format!("{rating} %"))),
-            by: String::new(),
+            by: "".into(),
             photos: Vec::new(),
-            note: String::new(),
+            note: "".into(),
         });
     }
     farm.records.insert(id.to_owned(), record);

@@ -74,12 +74,12 @@ fn must(farm: &Farm, level: Level, words: &str) {
 
 fn record(pass: Option<&str>, day: i8, amount: &str) -> Record {
     Record {
-        pass: pass.map(str::to_owned),
+        pass: pass.map(Into::into),
         fields: [("f".to_owned(), RecordField::new("Field", typed("80 ac")))].into(),
         lines: vec![RecordLine {
             actives: vec![RecordActive {
-                name: "glyphosate".to_owned(),
-                group: String::new(),
+                name: "glyphosate".into(),
+                group: "".into(),
                 basis: ActiveBasis::AcidEquivalent,
                 mass: typed("60 lb"),
             }],
@@ -216,8 +216,8 @@ fn records_that_cannot_be_added_are_named() {
     farm.records["mass"].lines[0].actives.clear();
     must(&farm, Level::Check, "does not say how much of it was in");
     farm.records["mass"].lines[0].actives.push(RecordActive {
-        name: "glyphosate".to_owned(),
-        group: String::new(),
+        name: "glyphosate".into(),
+        group: "".into(),
         basis: ActiveBasis::ActiveIngredient,
         mass: typed("60 lb"),
     });

@@ -1030,7 +1030,7 @@ fn a_record_outside_a_limit_is_told() {
     assert_eq!((told.len(), told[0].level), (1, Level::Note));
     farm.fields["f"].neighbours = vec![Neighbour { what: "vineyard".to_owned(), side: "N".to_owned(), distance: None }];
     farm.products["a"].label.push(Statement::new(Says::NotToward { what: "vineyard".to_owned() }, "page 4"));
-    let told = recorded(&mut farm, |record| record.wind_from = "S".to_owned());
+    let told = recorded(&mut farm, |record| record.wind_from = "S".into());
     assert!(told[0].text.contains("with wind from S"), "{told:?}");
 }
 
@@ -1082,7 +1082,7 @@ fn a_record_tells_what_was_measured_and_what_may_be_asked() {
     let mut of_wind = |air: Option<&str>| {
         let told = recorded(&mut farm, |record| {
             (record.wind, record.temperature) = (Some(q("6 mph")), air.map(q));
-            record.pass = Some("p".to_owned());
+            record.pass = Some("p".into());
         });
         let label = |finding: &Finding| matches!(finding.basis, Basis::Label(_)).then(|| finding.text.clone());
         told.iter().find_map(label)

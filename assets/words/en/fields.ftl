@@ -127,6 +127,7 @@ fields-take = { $count ->
        *[other] Take { $count } pieces
     }
 fields-leave-it = Leave it
+fields-nothing-of-it-is-chosen = Nothing of this file is chosen
 fields-leave-the-file = Leave the file
 fields-new-fields = { $count ->
         [one] { $count } new field
@@ -262,6 +263,7 @@ fields-latitude-and-longitude-of-the-point = Latitude and longitude of the point
 fields-add-the-point = Add the point
 fields-take-the-last-back = Take the last back
 fields-finish = Finish
+fields-not-enough-points-yet = There are not enough points yet
 fields-drop-it = Drop it
 fields-point-of = point { $at } of { $all }
 fields-moving-points-of = Moving points of { $name }
@@ -383,6 +385,7 @@ fields-new-points-go-to-points-and = New points go to points and edges near by
 fields-picture = Picture
 fields-fit-all = Fit all
 fields-fit-chosen = Fit chosen
+fields-choose-a-boundary-first = Choose a field with a boundary first
 fields-zoom-in = Zoom in
 fields-zoom-out = Zoom out
 fields-coloured-by = coloured by
@@ -478,6 +481,7 @@ fields-parcel = Parcel
 fields-reference-in-the-aid-claim = reference in the aid claim
 fields-next-crop = next crop
 fields-next-crop-8c6 = Next crop
+fields-next-crop-from-the-list = Next crop from the list
 fields-note-on-the-field = Note on the field
 fields-weeds-that-stand-up-to-a = Weeds that stand up to a group
 fields-resistant-weed = Resistant weed { $number }

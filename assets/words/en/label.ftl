@@ -335,6 +335,9 @@ label-at-most-text = at most { $text }
 label-alone = { $finest } alone
 label-finest-to-coarsest = { $finest } to { $coarsest }
 label-or-coarser = { $finest } or coarser
+label-adjuvant-in-form = { $class }, { $stance }
+label-adjuvant-in-form-at = { $class }, { $stance }, { $rate }
+label-buffer-in-form = { $width } to { $to }
 
 ## core/label/directions/build.rs
 
@@ -351,6 +354,10 @@ label-one-class-so-neither-finer-nor = One class, so neither finer nor coarser i
 label-it-counts-an-active-that-is = It counts an active; that is told where the product has one active and its name is typed.
 label-a-season-is-entered-as-a = A season is entered as a calendar year; the form can count over a crop or 12 months, too.
 label-it-does-not-say-over-what = It does not say over what; a calendar year is entered.
+label-it-has-none-of-the-words = It has no figure and none of the words that limits are written with; read it all the same.
+label-it-speaks-of-the-grain-alone = It speaks of the grain; the form holds it for any harvest, and forage or grazing may have another interval.
+label-up-to-a-stage-is-entered = "Up to" is entered with the stage itself; hold that against the label.
+label-it-says-at-which-time = It says "{ $time }"; the form holds it at any time of the crop.
 
 ## core/label/directions/crops.rs
 
@@ -368,3 +375,12 @@ label-the-text-has-several-times-between = The text has several times between ap
 label-with-the-number-of-applications-that = With the number of applications that is typed already.
 label-the-form-takes-the-days-between = The form takes the days between applications together with their number, which the text does not give.
 label-one-figure-so-it-is-entered = One figure, so it is entered as the least and as the most.
+
+## core/label/directions/adjuvants.rs
+
+label-the-form-cannot-hold-either = It lets one choose between adjuvants of different use; the form holds a choice within one use alone: oils and surfactants, or conditioners and nitrogen.
+label-the-form-takes-one-of-a-role = It asks for several adjuvants of one use together; the form takes those that are required for one use as a choice, any one of which will do.
+label-and-may-mean-both-together = "And" may mean both together, or each of them.
+label-it-speaks-against-a-rate-of = It speaks against a rate of an adjuvant, and not against the adjuvant.
+label-the-rate-behind-the-last-is = One of them will do: tick them all, so that the form takes them as a choice. The rate behind the last is entered for each.
+label-one-of-them-will-do = One of them will do: tick them all, so that the form takes them as a choice.

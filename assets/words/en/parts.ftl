@@ -1,8 +1,6 @@
 ## desk/parts/boxes.rs
 
 parts-does-not-lie-between-0-and = "{ $text }" does not lie between 0 and 100 %{ $means }
-parts-is-not-a-day-write-it = "{ $text }" is not a day; write it like 2031-06-12
-parts-is-not-a-time-of-day = "{ $text }" is not a time of day; write it like 05:40
 parts-is-not-a-whole-number-write = "{ $text }" is not a whole number; write it like 30
 parts-e-g = e.g. { $example }
 parts-understood-between = = { $least } to { $most }
@@ -52,6 +50,9 @@ parts-line = Line { $line }: { $why }
 
 parts-move-up = Move up
 parts-move-down = Move down
+parts-it-is-the-first-already = It is the first already
+parts-it-is-the-last-already = It is the last already
+parts-nothing-is-ticked-yet = Nothing is ticked yet
 parts-copy = Copy
 parts-remove = Remove
 
@@ -83,3 +84,4 @@ parts-working = Working: { $title }
 ## desk/parts/offers.rs
 
 parts-takes = { $keys } takes { $first }
+parts-or-pick = or pick

@@ -137,3 +137,8 @@ plausible-the-wind-of-record = The wind of "{ $name }"
 plausible-the-gust-of = The gust of "{ $name }"
 plausible-it-is-signed-amend-it-in = It is signed: amend it in the season log.
 plausible-to-were-expected = { $cold } to { $warm } were expected
+
+## core/plausible/zone.rs
+
+plausible-zone-named = "{ $typed }" may mean { $zone }
+plausible-zone-near = By the clock of { $city }, some { $far } km away; a border of zones may lie between

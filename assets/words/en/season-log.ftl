@@ -37,6 +37,8 @@ season-log-records-from = Records from { $source }
 season-log-the-rows-are-being-looked-at = The rows are being looked at…
 season-log-look-at-the-rows-again = Look at the rows again
 season-log-look-at-all-rows = Look at all { $rows } rows
+season-log-choose-first-what-is-asked = Choose first what is asked for
+season-log-no-row-becomes-a-record = No row becomes a record
 season-log-import-number = { $count ->
         [one] Import { $count } record
        *[other] Import { $count } records
@@ -461,6 +463,13 @@ season-log-it-came = it came
 season-log-asked-for-at-most = asked for at most
 season-log-who-says-so = who says so
 
+## desk/views/season_log/review/laid.rs
+
+season-log-laying-out-the-records = Laying out the records for the review
+season-log-the-records-were-not-laid-out = The records were not laid out for the review
+season-log-the-records-are-being-laid-out = The records are being laid out…
+season-log-lay-out-the-records = Lay out the records
+
 ## desk/views/season_log/review/mod.rs
 
 season-log-overview = Overview
@@ -665,6 +674,7 @@ season-log-not-yet-27c = Not yet
 season-log-sign = Sign…
 season-log-sign-the-record = Sign the record…
 season-log-not-signed-it-may-be-edited = not signed; it may be edited
+season-log-its-day-is-still-to-come = The day of this record, { $date }, is still to come: it can be signed once it is sprayed.
 season-log-signed-by-by-at = Signed by { $by }, { $at }
 season-log-the-signature-is-gone = The signature is gone
 season-log-this-seal-does-not-hold = this seal does not hold

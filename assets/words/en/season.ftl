@@ -397,7 +397,10 @@ season-ground-without-an-area = { $count } { $count ->
 season-no-price-that-fits-and-is = { $uses } { $uses ->
         [one] use of a product has
        *[other] uses of products have
-    } no price that fits, and is in no sum; a product on two fields is two uses
+    } no price that fits, and { $uses ->
+        [one] is
+       *[other] are
+    } in no sum; a product on two fields is two uses
 season-where-a-record-does-not-say = Where a record does not say the kind or class of a product, what the shed says today stands
 season-in-no-sum-since-the-records = In no sum, since the records do not say how much active went out: { $silent }
 season-group-numbers-with-how-often-they = Group numbers with how often they came in a season; a { $sign }: it came again too soon, see below. Parts of one application count once
@@ -519,6 +522,7 @@ season-why-it-is-changed-is-not = why it is changed is not typed; type the reaso
 season-nothing-differs-from-what-stands-there = nothing differs from what stands there; change something first
 season-the-record-is-not-signed-so = the record is not signed, so it is edited and not amended
 season-the-record-is-signed-already-what = the record is signed already; what is to be changed is amended
+season-the-day-of-the-record-is-still-to-come = the day of the record, { $date }, is still to come: sign it once it is sprayed
 season-the-record-was-changed-outside-of = the record was changed outside of an amendment; take it as it is first, or put back what stood there
 season-the-seals-of-the-record-hold = the seals of the record hold; what is to be changed is amended
 season-what-was-signed-cannot-be-told = what was signed cannot be told: { $it }

@@ -34,7 +34,6 @@ shed-add-a-condition-to-the = { $of ->
     }
 shed-group = group { $group }
 shed-about-something-from-the-shed = about something from the shed
-shed-or-pick = or pick
 shed-it-speaks-of = it speaks of
 shed-adjuvant-class = adjuvant class
 shed-rate-at-least = rate at least
@@ -215,6 +214,8 @@ shed-place = Place
 shed-latitude-longitude = latitude, longitude
 shed-time-zone = time zone
 shed-is-not-a-time-zone-known = is not a time zone known here
+shed-zones-that-may-be-meant = Which is meant?
+shed-zones-of-the-nearest-cities = Of the nearest cities; check whether yours is the same:
 shed-height-above-the-sea = height above the sea
 shed-not-known = not known
 shed-for-the-pressure-of-the-air = for the pressure of the air, which Delta T rests on
@@ -958,11 +959,20 @@ shed-paste-directions = Paste directions…
 shed-paste-what-the-directions-say-or = Paste what the directions say, or a part of it. Nothing enters the form before you tick it against the label.
 shed-it-stands-on = it stands on
 shed-directions-stand-on = directions stand on
+shed-becomes = { $name }: { $value }
+shed-becomes-in-a-crop = { $name } in { $crop }: { $value }
+shed-stands-there-already = stands there already
+shed-enter = Enter { $becomes }
 shed-enter-ticked = { $count ->
         [one] Enter { $count } ticked line
        *[other] Enter { $count } ticked lines
     }
 shed-enter-what-is-ticked = Enter what is ticked
+shed-tick-all-lines = { $count ->
+        [one] Tick { $count } line
+       *[other] Tick all { $count } lines
+    }
+shed-take-all-ticks-away = Take all ticks away
 shed-put-the-text-away = Put the text away
 shed-the-form-has = the form has { $typed }
 shed-beside-it = beside it
@@ -972,9 +982,16 @@ shed-not-understood-type-yourself-what-is = { $count ->
         [one] { $count } sentence was not understood; type yourself what is to be typed of it
        *[other] { $count } sentences were not understood; type yourself what is to be typed of it
     }
+shed-without-a-limit-by-their-words = { $count ->
+        [one] { $count } more sentence has no figure and no word of a limit; read it all the same
+       *[other] { $count } more sentences have no figure and no word of a limit; read them all the same
+    }
 
 ## desk/views/shed/statements.rs
 
 shed-hide-the-empty-rows = Hide the empty rows
+shed-any-one-of-them-will-do = any one of them will do: { $classes }
+shed-or-another-class = or another class…
+shed-or-another-class-beside = Or another class in place of { $name }
 shed-empty-rows-for-what-is-not = Empty rows for what is not typed yet
 shed-directions-from-the-label = directions from the label

@@ -10,6 +10,10 @@ tank-loads-in-the-mix = in the mix
 tank-loads-no-adjuvant = no adjuvant
 tank-loads-take = Take
 tank-loads-take-names = Take { $names }
+tank-loads-add-and-take = Add and take
+tank-loads-add-and-take-names = Add to the shed and take { $names }
+tank-loads-add-and-take-does = Puts what is missing into the shed, known by its class alone, and the set into the mix
+tank-loads-is-in-the-shed-with-its-class = In the shed now, with nothing but the class: { $names }. Type the rest from the label that you buy.
 tank-loads-compare = Compare
 tank-loads-compare-names = Compare { $names }
 tank-loads-to-buy = { $rate }, to buy
@@ -192,6 +196,7 @@ tank-loads-they-replace-the-forecast-from-on = They replace the forecast from { 
 tank-loads-take-this-hour = Take this hour
 tank-loads-take-these = Take these { $count } hours
 tank-loads-take-the-hours = Take the hours
+tank-loads-no-hour-was-read = No hour was read from it
 tank-loads-taken-from = { $count ->
         [one] { $count } hour taken from { $source }
        *[other] { $count } hours taken from { $source }

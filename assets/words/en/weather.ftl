@@ -75,6 +75,7 @@ weather-short-delta-t-air = { $short }, Delta T { $air }
 
 weather-the-farms-time-zone-is-not = The farm's time zone is not typed; type it in the shed, such as "America/Chicago"
 weather-is-no-time-zone-known-here = "{ $name }" is no time zone known here; type one such as "America/Chicago" or "Europe/Berlin" in the shed
+weather-is-no-time-zone-known-here-but = "{ $name }" is no time zone known here; type in the shed which is meant: { $all }
 weather-mend-the-longitude-or-the-time = Mend the longitude or the time zone in the shed, on the page of the farm; west is typed with a minus.
 weather-latitude-and-longitude-may-stand-in = Latitude and longitude may stand in each other's box; see the page of the farm in the shed.
 weather-west-is-typed-with-a-minus = West is typed with a minus: "{ $east }". Mend it in the shed, on the page of the farm.

@@ -192,7 +192,10 @@ app-export-boundaries-as-geojson = Exportar linderos como GeoJSON…
 app-export-the-chosen-pass-as-task = Exportar la aplicación elegida como datos de tarea…
 app-undo = Deshacer
 app-redo = Rehacer
+app-nothing-to-undo = No hay nada que deshacer
+app-nothing-to-redo = No hay nada que rehacer
 app-cancel-what-is-being-done = Cancelar lo que se está haciendo
+app-nothing-is-being-done = No se está haciendo nada
 app-larger = Más grande
 app-smaller = Más pequeño
 app-at-100 = Al 100 %
@@ -316,7 +319,7 @@ app-hide = Ocultar
 app-menu-farm-shows-it-again = El menú Finca lo vuelve a mostrar
 app-hide-the-first-steps = Ocultar los primeros pasos
 app-from-a-file = De un archivo…
-app-your-first-load-card-is-issued = Su primera tarjeta de carga está emitida. La siguiente aplicación va igual; la guía (F1) cuenta qué más hay.
+app-your-first-load-card-is-issued = Su primera tarjeta de carga está emitida. Una vez aplicada, regístrela con «Registrar como se aplicó», junto a las páginas de la aplicación; la siguiente va igual. La guía (F1) cuenta qué más hay.
 app-good = Bien
 app-good-put-the-first-steps-away = Bien, guardar los primeros pasos
 app-show = Mostrar
@@ -330,7 +333,7 @@ app-begin-my-own-farm = Empezar mi propia finca
 app-an-empty-farm-and-a-line = Una finca vacía y una línea que dice qué sigue hasta que se imprime su primera tarjeta de carga.
 app-open-a-file = Abrir un archivo…
 app-a-farm-that-you-or-somebody = Una finca que usted u otra persona guardó.
-app-the-label-and-local-law-always = La etiqueta y la ley local siempre mandan. Tankard calcula con lo que usted escribe y no necesita red.
+app-the-label-and-local-law-always = Rigen siempre la etiqueta y la ley local. Tankard calcula con lo que usted escribe y no necesita red.
 
 ## desk/command.rs
 

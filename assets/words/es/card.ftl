@@ -212,7 +212,7 @@ card-less-ground = Menos superficie
 card-remarks = Observaciones
 card-no-room-tank = No hay lugar para el dibujo del tanque.
 card-no-room-short = no hay lugar en esta tarjeta; el programa calcula lo que lleva.
-card-foot = Mandan la etiqueta y la ley local. Esta tarjeta es un cálculo de lo que se anotó; lea la etiqueta.
+card-foot = Rigen la etiqueta y la ley local. Esta tarjeta es un cálculo de lo que se anotó; lea la etiqueta.
 
 ## Precauciones
 

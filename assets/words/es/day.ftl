@@ -28,7 +28,7 @@ day-no-road = ningún camino
 ## core/day/sheet.rs
 
 day-is-recorded-as-sprayed = { $name } está registrada como aplicada.
-day-the-label-and-the-law-win = La etiqueta y la ley mandan sobre esta hoja; lea la etiqueta antes de mezclar.
+day-the-label-and-the-law-win = La etiqueta y la ley prevalecen sobre esta hoja; lea la etiqueta antes de mezclar.
 day-measure-before-each-start = Mida el viento, su dirección y la temperatura a la altura de la barra antes de cada comienzo; no aplique con inversión térmica ni hacia personas, agua, abejas o un cultivo sensible.
 day-not-counted-having-no-cards = No se cuentan, por no tener tarjetas: { $stopped }.
 day-no-rig-chosen = Sin pulverizador elegido

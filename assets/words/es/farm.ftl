@@ -279,7 +279,7 @@ farm-bare-figure = una figura sola
 
 ## core/farm/sun_time.rs
 
-farm-is-no-time-by-the-sun = "{ $text }" no es una hora por el sol; escríbala como "sunrise" o "1 h after sunrise"
+farm-is-no-time-by-the-sun = "{ $text }" no es una hora por el sol; escríbala como "salida del sol" o "1 h después de la salida del sol"
 
 ## core/farm/surrounding.rs
 

@@ -127,6 +127,7 @@ fields-take = { $count ->
        *[other] Tomar { $count } piezas
     }
 fields-leave-it = Dejarlo
+fields-nothing-of-it-is-chosen = No se ha elegido nada de este archivo
 fields-leave-the-file = Dejar el archivo
 fields-new-fields = { $count ->
         [one] { $count } lote nuevo
@@ -265,6 +266,7 @@ fields-latitude-and-longitude-of-the-point = Latitud y longitud del punto
 fields-add-the-point = Agregar el punto
 fields-take-the-last-back = Quitar el último
 fields-finish = Terminar
+fields-not-enough-points-yet = Aún no hay bastantes puntos
 fields-drop-it = Descartarlo
 fields-point-of = punto { $at } de { $all }
 fields-moving-points-of = Moviendo puntos de { $name }
@@ -386,6 +388,7 @@ fields-new-points-go-to-points-and = Los puntos nuevos van a puntos y bordes cer
 fields-picture = Imagen
 fields-fit-all = Ver todo
 fields-fit-chosen = Ver lo elegido
+fields-choose-a-boundary-first = Elija primero un lote con lindero
 fields-zoom-in = Acercar
 fields-zoom-out = Alejar
 fields-coloured-by = coloreado por
@@ -481,6 +484,7 @@ fields-parcel = Parcela
 fields-reference-in-the-aid-claim = referencia en la solicitud de apoyo
 fields-next-crop = próximo cultivo
 fields-next-crop-8c6 = Próximo cultivo
+fields-next-crop-from-the-list = Próximo cultivo de la lista
 fields-note-on-the-field = Nota sobre el lote
 fields-weeds-that-stand-up-to-a = Malezas que resisten a un grupo
 fields-resistant-weed = Maleza resistente { $number }

@@ -333,6 +333,9 @@ label-at-most-text = a lo más { $text }
 label-alone = solo { $finest }
 label-finest-to-coarsest = { $finest } a { $coarsest }
 label-or-coarser = { $finest } o más gruesas
+label-adjuvant-in-form = { $class }, { $stance }
+label-adjuvant-in-form-at = { $class }, { $stance }, { $rate }
+label-buffer-in-form = { $width } hasta { $to }
 label-it-is-too-long-to-be = Es demasiado larga para ser una oración.
 label-no-phrase-known-here-fits-it = Ninguna frase conocida aquí coincide con ella.
 label-it-stands-under-the-heading-which = Está bajo el título "{ $heading }", que dice más que un cultivo.
@@ -346,6 +349,10 @@ label-one-class-so-neither-finer-nor = Una sola clase, así que no se anota ni m
 label-it-counts-an-active-that-is = Cuenta un ingrediente activo; eso se sabe cuando el producto tiene uno solo y su nombre está anotado.
 label-a-season-is-entered-as-a = Una temporada se anota como año calendario; el formulario puede contar también por cultivo o por 12 meses.
 label-it-does-not-say-over-what = No dice en qué plazo; se anota un año calendario.
+label-it-has-none-of-the-words = No tiene cifras ni ninguna de las palabras con que se escriben los límites; léala de todos modos.
+label-it-speaks-of-the-grain-alone = Habla del grano; el formulario lo toma para cualquier cosecha, y el forraje o el pastoreo pueden tener otro intervalo.
+label-up-to-a-stage-is-entered = "Hasta" se anota con la etapa misma incluida; compárelo con la etiqueta.
+label-it-says-at-which-time = Dice "{ $time }"; el formulario lo toma para cualquier momento del cultivo.
 label-it-speaks-of-with-the-word = Habla de { $name } con la palabra "{ $doubt }", que puede hacer de él otro cultivo.
 label-it-speaks-of-several-crops-in = Habla de varios cultivos en varios lugares.
 label-the-text-is-too-long-to = El texto es demasiado largo para leerlo hasta el final.
@@ -354,3 +361,12 @@ label-the-text-has-several-times-between = El texto tiene varios plazos entre ap
 label-with-the-number-of-applications-that = Con el número de aplicaciones que ya está anotado.
 label-the-form-takes-the-days-between = El formulario acepta los días entre aplicaciones junto con su número, que el texto no da.
 label-one-figure-so-it-is-entered = Una sola cifra, así que se anota como mínimo y como máximo.
+
+## core/label/directions/adjuvants.rs
+
+label-the-form-cannot-hold-either = Deja elegir entre coadyuvantes de distinto uso; el formulario solo admite una elección dentro de un mismo uso: aceites y surfactantes, o acondicionadores y nitrógeno.
+label-the-form-takes-one-of-a-role = Pide juntos varios coadyuvantes de un mismo uso; el formulario toma los requeridos para un mismo uso como una elección: basta uno de ellos.
+label-and-may-mean-both-together = "And" puede significar los dos juntos, o cada uno de ellos.
+label-it-speaks-against-a-rate-of = Habla en contra de una dosis de un coadyuvante, y no en contra del coadyuvante.
+label-the-rate-behind-the-last-is = Basta uno de ellos: márquelos todos, para que el formulario los tome como una elección. La dosis que sigue al último se anota para cada uno.
+label-one-of-them-will-do = Basta uno de ellos: márquelos todos, para que el formulario los tome como una elección.

@@ -199,7 +199,7 @@ mix-parts-of-stock = × { $parts } partes de solución madre
 mix-to-the-mark = hasta la marca
 mix-in-spoons-of-4-93-ml = en cucharaditas de 4.93 mL
 mix-the-second-jar-takes-a-compatibility = El segundo frasco lleva un agente de compatibilidad al { $share } del caldo, 2 pt/100 gal
-mix-the-rate-is-from-memory-the = La dosis es de memoria; la etiqueta del propio agente manda.
+mix-the-rate-is-from-memory-the = La dosis es de memoria; rige la etiqueta del propio agente.
 
 ## core/mix/jar/measure.rs
 
@@ -233,7 +233,7 @@ mix-carrier-in-the-jar = Portador en el frasco
 mix-take-about-twice-as-large-so = Tome { $jars }; más o menos del doble de tamaño, para que se pueda agitar.
 mix-take-the-carrier-at-the-same = Tome el portador { $source }, a la misma temperatura.
 mix-after-each-product-lid-on-turn = Después de cada producto: tape, voltee suavemente hasta que quede parejo, y solo entonces el siguiente.
-mix-a-jar-test-shows-only-whether = Una prueba del frasco solo muestra si los productos se toleran en el frasco. No muestra nada del control de malezas ni del cultivo. La etiqueta y la ley local mandan; lea las etiquetas.
+mix-a-jar-test-shows-only-whether = Una prueba del frasco solo muestra si los productos se toleran en el frasco. No muestra nada del control de malezas ni del cultivo. Rigen la etiqueta y la ley local; lea las etiquetas.
 mix-jar-work-outdoors = Trabaje al aire libre, lejos de personas, alimentos y animales. Use guantes, protección para los ojos y todo lo que pidan las etiquetas.
 mix-jar-write-on-it = Escriba en el frasco lo que contiene. Nunca use un frasco o una cuchara de cocina, ni vuelva a usar nunca uno de estos en una cocina.
 mix-jar-never-two-concentrates = Ponga cada producto en el portador, nunca dos concentrados juntos.
@@ -290,7 +290,7 @@ mix-does-not-say-where-goes-it = { $title } no dice dónde va { $name }; se pone
 mix-no-order-speaks-of-it-so = ningún orden habla de él, así que entra al final
 mix-mixing-order = Orden de mezcla
 mix-published-orders-differ-puts-before-the = Los órdenes publicados no coinciden: { $chosen_title } pone { $name } antes de { $names }; { $against } al revés
-mix-a-jar-test-tells-which-suits = Una prueba del frasco dice cuál conviene; la etiqueta manda.
+mix-a-jar-test-tells-which-suits = Una prueba del frasco dice cuál conviene; rige la etiqueta.
 
 ## core/mix/pairs.rs
 

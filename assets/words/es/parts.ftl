@@ -1,8 +1,6 @@
 ## desk/parts/boxes.rs
 
 parts-does-not-lie-between-0-and = "{ $text }" no está entre 0 y 100 %{ $means }
-parts-is-not-a-day-write-it = "{ $text }" no es un día; escríbalo como 2031-06-12
-parts-is-not-a-time-of-day = "{ $text }" no es una hora del día; escríbala como 05:40
 parts-is-not-a-whole-number-write = "{ $text }" no es un número entero; escríbalo como 30
 parts-e-g = p. ej. { $example }
 parts-understood-between = = { $least } a { $most }
@@ -52,6 +50,9 @@ parts-line = Línea { $line }: { $why }
 
 parts-move-up = Subir
 parts-move-down = Bajar
+parts-it-is-the-first-already = Ya está en el primer lugar
+parts-it-is-the-last-already = Ya está en el último lugar
+parts-nothing-is-ticked-yet = Aún no se ha marcado nada
 parts-copy = Copiar
 parts-remove = Quitar
 
@@ -83,3 +84,4 @@ parts-working = Cálculo: { $title }
 ## desk/parts/offers.rs
 
 parts-takes = { $keys } toma { $first }
+parts-or-pick = o elija

@@ -137,3 +137,8 @@ plausible-the-wind-of-record = El viento de "{ $name }"
 plausible-the-gust-of = La ráfaga de "{ $name }"
 plausible-it-is-signed-amend-it-in = Está firmado: enmiéndelo en la bitácora de la temporada.
 plausible-to-were-expected = se esperaban { $cold } a { $warm }
+
+## core/plausible/zone.rs
+
+plausible-zone-named = "{ $typed }" puede significar { $zone }
+plausible-zone-near = Según la hora de { $city }, a unos { $far } km; puede haber un límite de zonas de por medio

@@ -37,6 +37,8 @@ season-log-records-from = Registros de { $source }
 season-log-the-rows-are-being-looked-at = Se están revisando los renglones…
 season-log-look-at-the-rows-again = Revisar los renglones otra vez
 season-log-look-at-all-rows = Revisar los { $rows } renglones
+season-log-choose-first-what-is-asked = Elija primero lo que se pide
+season-log-no-row-becomes-a-record = Ninguna fila llega a ser un registro
 season-log-import-number = { $count ->
         [one] Importar { $count } registro
        *[other] Importar { $count } registros
@@ -461,6 +463,13 @@ season-log-it-came = se usó
 season-log-asked-for-at-most = se pide a lo más
 season-log-who-says-so = quién lo dice
 
+## desk/views/season_log/review/laid.rs
+
+season-log-laying-out-the-records = Preparando los registros para el repaso
+season-log-the-records-were-not-laid-out = Los registros no se prepararon para el repaso
+season-log-the-records-are-being-laid-out = Se están preparando los registros…
+season-log-lay-out-the-records = Preparar los registros
+
 ## desk/views/season_log/review/mod.rs
 
 season-log-overview = Resumen
@@ -665,6 +674,7 @@ season-log-not-yet-27c = Aún no
 season-log-sign = Firmar…
 season-log-sign-the-record = Firmar el registro…
 season-log-not-signed-it-may-be-edited = sin firmar; puede editarse
+season-log-its-day-is-still-to-come = El día de este registro, { $date }, aún no llega: se puede firmar una vez aplicado.
 season-log-signed-by-by-at = Firmado por { $by }, { $at }
 season-log-the-signature-is-gone = La firma se perdió
 season-log-this-seal-does-not-hold = este sello no es válido

@@ -531,6 +531,7 @@ season-why-it-is-changed-is-not = no está anotado por qué se cambia; escriba e
 season-nothing-differs-from-what-stands-there = nada difiere de lo que está allí; primero cambie algo
 season-the-record-is-not-signed-so = el registro no está firmado, así que se edita y no se enmienda
 season-the-record-is-signed-already-what = el registro ya está firmado; lo que haya que cambiar se enmienda
+season-the-day-of-the-record-is-still-to-come = el día del registro, { $date }, aún no llega: fírmelo una vez aplicado
 season-the-record-was-changed-outside-of = el registro se cambió fuera de una enmienda; primero acéptelo como está, o vuelva a poner lo que estaba allí
 season-the-seals-of-the-record-hold = los sellos del registro son válidos; lo que haya que cambiar se enmienda
 season-what-was-signed-cannot-be-told = no se puede saber lo que se firmó: { $it }

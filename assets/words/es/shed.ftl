@@ -34,7 +34,6 @@ shed-add-a-condition-to-the = { $of ->
     }
 shed-group = grupo { $group }
 shed-about-something-from-the-shed = sobre algo de la bodega
-shed-or-pick = o elija
 shed-it-speaks-of = habla de
 shed-adjuvant-class = clase de coadyuvante
 shed-rate-at-least = dosis al menos
@@ -215,6 +214,8 @@ shed-place = Lugar
 shed-latitude-longitude = latitud, longitud
 shed-time-zone = zona horaria
 shed-is-not-a-time-zone-known = no es una zona horaria conocida aquí
+shed-zones-that-may-be-meant = ¿Cuál quiere decir?
+shed-zones-of-the-nearest-cities = De las ciudades más cercanas; compruebe si la suya es la misma:
 shed-height-above-the-sea = altura sobre el mar
 shed-not-known = no se conoce
 shed-for-the-pressure-of-the-air = para la presión del aire, en la que se basa Delta T
@@ -962,11 +963,20 @@ shed-paste-directions = Pegar instrucciones…
 shed-paste-what-the-directions-say-or = Pegue lo que dicen las instrucciones, o una parte. Nada entra al formulario antes de que usted lo marque comparándolo con la etiqueta.
 shed-it-stands-on = está en
 shed-directions-stand-on = las instrucciones están en
+shed-becomes = { $name }: { $value }
+shed-becomes-in-a-crop = { $name } en { $crop }: { $value }
+shed-stands-there-already = ya está ahí
+shed-enter = Anotar { $becomes }
 shed-enter-ticked = { $count ->
         [one] Anotar { $count } línea marcada
        *[other] Anotar { $count } líneas marcadas
     }
 shed-enter-what-is-ticked = Anotar lo marcado
+shed-tick-all-lines = { $count ->
+        [one] Marcar { $count } línea
+       *[other] Marcar las { $count } líneas
+    }
+shed-take-all-ticks-away = Quitar todas las marcas
 shed-put-the-text-away = Guardar el texto
 shed-the-form-has = el formulario tiene { $typed }
 shed-beside-it = al lado
@@ -976,5 +986,12 @@ shed-not-understood-type-yourself-what-is = { $count ->
         [one] { $count } oración no se entendió; escriba usted lo que haya que escribir de ella
        *[other] { $count } oraciones no se entendieron; escriba usted lo que haya que escribir de ellas
     }
+shed-without-a-limit-by-their-words = { $count ->
+        [one] { $count } oración más no tiene cifras ni palabras de límite; léala de todos modos
+       *[other] { $count } oraciones más no tienen cifras ni palabras de límite; léalas de todos modos
+    }
 shed-hide-the-empty-rows = Ocultar las filas vacías
+shed-any-one-of-them-will-do = basta uno de ellos: { $classes }
+shed-or-another-class = u otra clase…
+shed-or-another-class-beside = U otra clase en lugar de { $name }
 shed-empty-rows-for-what-is-not = Filas vacías para lo que aún no está escrito

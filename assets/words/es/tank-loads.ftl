@@ -10,6 +10,10 @@ tank-loads-in-the-mix = en la mezcla
 tank-loads-no-adjuvant = ningún coadyuvante
 tank-loads-take = Tomar
 tank-loads-take-names = Tomar { $names }
+tank-loads-add-and-take = Agregar y tomar
+tank-loads-add-and-take-names = Agregar a la bodega y tomar { $names }
+tank-loads-add-and-take-does = Pone en la bodega lo que falta, conocido solo por su clase, y el conjunto en la mezcla
+tank-loads-is-in-the-shed-with-its-class = Ya en la bodega, solo con la clase: { $names }. Escriba lo demás de la etiqueta que compre.
 tank-loads-compare = Comparar
 tank-loads-compare-names = Comparar { $names }
 tank-loads-to-buy = { $rate }, por comprar
@@ -192,6 +196,7 @@ tank-loads-they-replace-the-forecast-from-on = Reemplazan el pronóstico desde {
 tank-loads-take-this-hour = Tomar esta hora
 tank-loads-take-these = Tomar estas { $count } horas
 tank-loads-take-the-hours = Tomar las horas
+tank-loads-no-hour-was-read = No se leyó ninguna hora
 tank-loads-taken-from = { $count ->
         [one] Se tomó { $count } hora de { $source }
        *[other] Se tomaron { $count } horas de { $source }

@@ -75,6 +75,7 @@ weather-short-delta-t-air = { $short }, Delta T { $air }
 
 weather-the-farms-time-zone-is-not = La zona horaria de la finca no está anotada; escríbala en la bodega, como "America/Chicago"
 weather-is-no-time-zone-known-here = "{ $name }" no es una zona horaria conocida aquí; escriba en la bodega una como "America/Chicago" o "Europe/Berlin"
+weather-is-no-time-zone-known-here-but = "{ $name }" no es una zona horaria conocida aquí; escriba en la bodega cuál quiere decir: { $all }
 weather-mend-the-longitude-or-the-time = Corrija la longitud o la zona horaria en la bodega, en la página de la finca; el oeste se escribe con un signo menos.
 weather-latitude-and-longitude-may-stand-in = La latitud y la longitud pueden estar cada una en la casilla de la otra; vea la página de la finca en la bodega.
 weather-west-is-typed-with-a-minus = El oeste se escribe con un signo menos: "{ $east }". Corríjalo en la bodega, en la página de la finca.

@@ -246,7 +246,7 @@ fn product(farm: &Farm) -> Option<Next> {
 
 fn pass(farm: &Farm) -> Next {
     let lacks = |id: &String, pass: &Pass| {
-        let rate = pass.mix.iter().find(|line| line.rate.text().trim().starts_with("0 "));
+        let rate = pass.mix.iter().find(|line| line.rate.value().is_zero());
         let id = id.clone();
         if !pass.fields.iter().any(|field| farm.fields.contains_key(field)) {
             Next::PassFields(id)
@@ -350,7 +350,7 @@ mod tests {
         assert_eq!(next(&farm), Some(Next::PassCarrier(id())));
         farm.passes["a"].carrier = Some(q("15 gal/ac"));
         assert_eq!(next(&farm), Some(Next::PassMix(id())));
-        farm.passes["a"].mix.push(Line::new("p", q("0 fl oz/ac")));
+        farm.passes["a"].mix.push(Line::new("p", q("0.00 fl oz/ac")));
         assert_eq!(next(&farm), Some(Next::PassRate(id(), "p".to_owned())));
         farm.passes["a"].mix[0].rate = q("22 fl oz/ac");
         assert_eq!(next(&farm), Some(Next::Card(id())));

@@ -6,7 +6,7 @@ use crate::farm::{Farm, Field, Id, Pass, Product, Rig};
 use crate::finding::{Basis, Finding, Level, Subject};
 use crate::ground::{self, Ground};
 use crate::label;
-use crate::language::{Language, or_english, speaking, spoken, t};
+use crate::language::{Language, or_english, speaking, spoken, t, yes_or_no};
 use crate::loads::{self, Load, Sizing};
 use crate::mix::choice::{self, Adjuvants};
 use crate::mix::line::{PlannedLine, reckon};
@@ -415,11 +415,11 @@ fn judge_parts(
     if !farm.passes.get(pass_id).is_some_and(has_parts) && farm.passes.values().all(|other| other.rest_of != *pass_id) {
         return;
     }
-    let is_part = |other: &Id| other != pass_id && farm.is_one_application(other, pass_id);
+    let is_part = |other: &str| other != pass_id && farm.is_one_application(other, pass_id);
     let recorded = log
         .on_field(farm, id)
         .map(|(_, record)| record)
-        .filter(|record| record.pass.as_ref().is_some_and(is_part))
+        .filter(|record| record.pass.as_deref().is_some_and(is_part))
         .filter_map(|record| Some((record.name.as_str(), driven_over(farm, record, id)?)));
     let planned = farm
         .passes
@@ -589,11 +589,7 @@ fn cost(product: &Product, demand: Amount, findings: &mut Vec<Finding>, id: &Id)
         findings.push(
             Finding::note(
                 Subject::Product(id.clone()),
-                t!(
-                    "core-the-price-of-is-per-so",
-                    name = product.name,
-                    which = if product.is_liquid() { "yes" } else { "no" }
-                ),
+                t!("core-the-price-of-is-per-so", name = product.name, which = yes_or_no(product.is_liquid())),
                 Basis::Arithmetic,
             )
             .hint(t!("core-mend-the-price-in-the-shed")),

@@ -14,6 +14,7 @@ mod opening;
 mod recovery;
 mod saving;
 mod start;
+mod turns;
 mod window;
 mod work;
 
@@ -34,7 +35,7 @@ use jiff::tz::TimeZone;
 use tankard_core::begin;
 use tankard_core::farm::Farm;
 use tankard_core::finding::Subject;
-use tankard_core::language::{Language, speak, spoken};
+use tankard_core::language::{Language, speak, spoken, yes_or_no};
 use tankard_core::t;
 use tankard_file::lock::{self, Lock, Other};
 use tankard_file::names;
@@ -78,6 +79,8 @@ enum Leaving {
 struct Notice {
     text: String,
     is_problem: bool,
+    /// The state of the farm of which it speaks, where it is true of no other.
+    of: Option<u64>,
 }
 
 /// The desk.
@@ -276,12 +279,17 @@ impl Desk {
 
     /// Says something at the foot of the window.
     pub fn tell(&mut self, text: impl Into<String>) {
-        self.notice = Some(Notice { text: text.into(), is_problem: false });
+        self.notice = Some(Notice { text: text.into(), is_problem: false, of: None });
+    }
+
+    /// The same of what is true until the farm changes.
+    pub fn tell_for_now(&mut self, text: impl Into<String>) {
+        self.notice = Some(Notice { text: text.into(), is_problem: false, of: Some(self.document.revision()) });
     }
 
     /// Says at the foot of the window what went wrong.
     pub fn tell_problem(&mut self, text: impl Into<String>) {
-        self.notice = Some(Notice { text: text.into(), is_problem: true });
+        self.notice = Some(Notice { text: text.into(), is_problem: true, of: None });
     }
 
     /// Asks for a file; what follows depends on its purpose.
@@ -315,6 +323,15 @@ impl Desk {
     /// Where a file would be put beside the farm that is called after something in it: its id, and what is put behind that.
     pub fn beside_as(&self, id: &str, rest: &str) -> PathBuf {
         self.beside("ron").with_file_name(names::safe(id, rest))
+    }
+
+    /// The same for a file on a pass: its day and its name.
+    pub fn beside_pass(&self, id: &str, rest: &str) -> PathBuf {
+        let words = self.document.farm().passes.get(id).map(|pass| {
+            let name = pass.name.split_whitespace().collect::<Vec<_>>().join("-").to_lowercase();
+            format!("{}-{name}", pass.date)
+        });
+        self.beside_as(words.as_deref().unwrap_or(id), rest)
     }
 
     /// Leads to what a finding speaks of.
@@ -615,7 +632,7 @@ impl Desk {
         CentralPanel::default().frame(egui::Frame::new().fill(look::colours(ui).ground)).show(ui, |ui| {
             offers::set(ui.ctx(), []);
             // One scroll place and one set of boxes for each view.
-            ui.push_id(self.view.name(), |ui| match self.view {
+            ui.push_id(self.view, |ui| match self.view {
                 View::Fields => views::fields::show(self, ui),
                 View::TankLoads => views::tank_loads::show(self, ui),
                 View::SeasonLog => views::season_log::show(self, ui),
@@ -678,11 +695,7 @@ impl Desk {
             // Undone to what is saved: nothing is left to offer.
             self.drop_kept();
         }
-        let title = t!(
-            "app-tankard",
-            name = self.document.farm().name,
-            which = if self.document.is_unsaved() { "yes" } else { "no" }
-        );
+        let title = t!("app-tankard", name = self.document.farm().name, which = yes_or_no(self.document.is_unsaved()));
         if title != self.shown_title {
             ctx.send_viewport_cmd(ViewportCommand::Title(title.clone()));
             self.shown_title = title;
@@ -716,7 +729,7 @@ fn is_same(one: &Path, other: &Path) -> bool {
 }
 
 /// The language of the system, English where the program has no messages in it.
-fn system_language() -> Language {
+pub(crate) fn system_language() -> Language {
     sys_locale::get_locales().find_map(|locale| Language::of_locale(&locale)).unwrap_or_default()
 }
 

@@ -2,25 +2,27 @@
 
 mod ground;
 mod records;
+mod words;
 
 use std::io::{ErrorKind, Write};
 use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 
-use clap::{Parser, Subcommand, ValueEnum};
+use clap::{FromArgMatches, Parser, Subcommand, ValueEnum};
 use jiff::civil::Date;
 use jiff::tz::TimeZoneDatabase;
 use tankard_core::day::sheet::sheet;
 use tankard_core::day::{DayPlan, plan_day};
 use tankard_core::farm::{CardContent, Farm, Id};
 use tankard_core::finding::Level;
-use tankard_core::language::Language;
+use tankard_core::language::{Language, speak};
 use tankard_core::loads::card::cards;
 use tankard_core::mix::jar::Jar;
 use tankard_core::plan::{Plan, plan, plan_of};
 use tankard_core::season::Log;
 use tankard_core::season::review::Choice;
 use tankard_core::stock::needs::next_day;
+use tankard_core::t;
 use tankard_file::forecast_csv::{self, guess, read};
 use tankard_file::store::{self, Report};
 use tankard_paper::{NOT_ISSUED, Sheet, book};
@@ -49,11 +51,11 @@ pub struct Start {
     /// Light or dark
     #[arg(long, value_enum)]
     pub theme: Option<ThemeName>,
-    /// The language of the desk: en or es
+    /// The language: en or es
     #[arg(long, value_parser = language)]
     pub language: Option<Language>,
     /// Scale in per cent, 80 to 200
-    #[arg(long, value_parser = clap::value_parser!(u16).range(80..=200))]
+    #[arg(long, value_parser = scale)]
     pub scale: Option<u16>,
     /// Size of the window, such as 1366x768
     #[arg(long, value_parser = window_size)]
@@ -66,7 +68,7 @@ pub struct Start {
 fn language(text: &str) -> Result<Language, String> {
     Language::of_locale(text).ok_or_else(|| {
         let known: Vec<&str> = Language::ALL.iter().map(|language| language.code()).collect();
-        format!("one of {}", known.join(", "))
+        t!("cli-not-a-language", known = known.join(", "))
     })
 }
 
@@ -123,11 +125,24 @@ pub enum BookOrder {
     Date,
 }
 
+fn day(text: &str) -> Result<Date, String> {
+    text.parse().map_err(|_| t!("cli-not-a-day", text = text))
+}
+
+fn year(text: &str) -> Result<i16, String> {
+    text.parse().map_err(|_| t!("cli-not-a-year", text = text))
+}
+
+fn scale(text: &str) -> Result<u16, String> {
+    let scale = text.parse::<u16>().ok().filter(|scale| (80..=200).contains(scale));
+    scale.ok_or_else(|| t!("cli-not-a-scale", text = text))
+}
+
 fn window_size(text: &str) -> Result<(u16, u16), String> {
     let read = |part: &str| part.parse::<u16>().ok().filter(|size| (320..=8000).contains(size));
     text.split_once('x')
         .and_then(|(width, height)| Some((read(width)?, read(height)?)))
-        .ok_or_else(|| format!("\"{text}\" is not a size; write it like 1366x768"))
+        .ok_or_else(|| t!("cli-not-a-size", text = text))
 }
 
 #[derive(Debug, Subcommand)]
@@ -148,7 +163,7 @@ enum Ask {
         /// The farm
         file: PathBuf,
         /// Only this day, such as 2031-06-12
-        #[arg(long)]
+        #[arg(long, value_parser = day)]
         date: Option<Date>,
         /// As JSON
         #[arg(long)]
@@ -170,7 +185,7 @@ enum Ask {
         /// The farm
         file: PathBuf,
         /// The day, such as 2031-06-12; the next one with a pass that is not recorded without it
-        #[arg(long)]
+        #[arg(long, value_parser = day)]
         date: Option<Date>,
         /// Where to write it
         #[arg(long)]
@@ -210,7 +225,7 @@ enum Ask {
         /// The farm
         file: PathBuf,
         /// The day, such as 2031-06-12; the next one with passes without it
-        #[arg(long)]
+        #[arg(long, value_parser = day)]
         date: Option<Date>,
         /// As JSON, in SI units
         #[arg(long)]
@@ -221,7 +236,7 @@ enum Ask {
         /// The farm
         file: PathBuf,
         /// Only this season, a calendar year such as 2031; all of them without it
-        #[arg(long)]
+        #[arg(long, value_parser = year)]
         season: Option<i16>,
         /// As JSON, in SI units and hectares
         #[arg(long)]
@@ -250,7 +265,7 @@ enum Ask {
         #[arg(long, value_enum, default_value = "date")]
         by: BookOrder,
         /// Only the records of this year
-        #[arg(long)]
+        #[arg(long, value_parser = year)]
         season: Option<i16>,
         /// Each record on a page of its own
         #[arg(long)]
@@ -265,7 +280,7 @@ enum Ask {
         #[arg(long, required_unless_present = "season", conflicts_with = "season")]
         record: Option<String>,
         /// The records of this year
-        #[arg(long)]
+        #[arg(long, value_parser = year)]
         season: Option<i16>,
         /// Where to write them
         #[arg(long)]
@@ -277,7 +292,7 @@ enum Ask {
         /// The farm
         file: PathBuf,
         /// The day on which records are looked at, such as 2031-06-12; today without it
-        #[arg(long)]
+        #[arg(long, value_parser = day)]
         date: Option<Date>,
         /// As JSON
         #[arg(long)]
@@ -299,16 +314,19 @@ const USAGE: u8 = 64;
 
 /// Does what the command line asks.
 pub fn run() -> ExitCode {
-    let args = match Args::try_parse() {
+    let (language, asked) = words::take_language(std::env::args_os());
+    speak(language.unwrap_or_else(crate::app::system_language));
+    let args = match words::command().try_get_matches_from(asked).and_then(|found| Args::from_arg_matches(&found)) {
         Ok(args) => args,
         Err(error) => {
-            // Help and the version come this way too; where even that cannot be written there is nobody to tell.
-            let _ = error.print();
+            // Help and the version come this way too.
+            words::complain(&error);
             return ExitCode::from(if error.use_stderr() { USAGE } else { 0 });
         }
     };
+    let start = Start { language: language.or(args.start.language), ..args.start };
     let status = match args.command {
-        None => return open_desk(args.file.as_deref(), &args.start),
+        None => return open_desk(args.file.as_deref(), &start),
         Some(Ask::Plan { file, pass, json }) => ask_plan(&file, pass.as_deref(), json),
         Some(Ask::Day { file, date, json }) => ask_day(&file, date, json),
         Some(Ask::Cards { file, pass, out }) => ask_cards(&file, pass.as_deref(), &out),
@@ -331,7 +349,7 @@ pub fn run() -> ExitCode {
     match status {
         Ok(status) => ExitCode::from(status),
         Err(message) => {
-            eprintln!("tankard: {message}");
+            tell(message);
             ExitCode::from(UNREADABLE)
         }
     }
@@ -341,9 +359,26 @@ pub fn run() -> ExitCode {
 fn say(text: &str) -> Result<(), String> {
     let mut out = std::io::stdout().lock();
     match out.write_all(text.as_bytes()).and_then(|()| out.flush()) {
-        Err(error) if error.kind() != ErrorKind::BrokenPipe => Err(format!("the answer could not be written: {error}")),
+        Err(error) if error.kind() != ErrorKind::BrokenPipe => {
+            Err(t!("cli-the-answer-could-not-be-written", error = error))
+        }
         _ => Ok(()),
     }
+}
+
+/// Says what was written where.
+fn say_written(what: &str) -> Result<(), String> {
+    say(&format!("{what}\n"))
+}
+
+/// Tells whoever sits there, beside the answer.
+fn tell(what: impl std::fmt::Display) {
+    eprintln!("tankard: {what}");
+}
+
+/// What is wrong with a file, and which one.
+fn problem_with(file: &Path, problem: &dyn std::fmt::Display) -> String {
+    t!("cli-problem-with-file", problem = problem, path = file.display())
 }
 
 fn farm_of(file: &Path) -> Result<Farm, String> {
@@ -368,10 +403,11 @@ fn plans_of(farm: &Farm, pass: Option<&str>) -> Result<Vec<Plan>, String> {
     };
     plan(farm, id).map(|plan| vec![plan]).ok_or_else(|| {
         let known: Vec<&str> = farm.passes.keys().map(String::as_str).collect();
-        format!(
-            "the farm has no pass \"{id}\"; it has {}",
-            if known.is_empty() { "none".to_owned() } else { known.join(", ") }
-        )
+        if known.is_empty() {
+            t!("cli-no-such-pass-nor-another", id = id)
+        } else {
+            t!("cli-no-such-pass", id = id, known = known.join(", "))
+        }
     })
 }
 
@@ -402,9 +438,8 @@ fn ask_day(file: &Path, date: Option<Date>, json: bool) -> Result<u8, String> {
     if json {
         say(&format!("{:#}\n", report::day::json(&farm, &days)))?;
     } else if days.is_empty() {
-        say(
-            &date.map_or_else(|| "No pass is planned.\n".to_owned(), |date| format!("No pass is planned on {date}.\n"))
-        )?;
+        let none = || t!("cli-no-pass-is-planned").to_owned();
+        say(&format!("{}\n", date.map_or_else(none, |date| t!("cli-no-pass-is-planned-on", date = date))))?;
     } else {
         let days: Vec<String> = days.iter().map(|day| report::day::day(&farm, day)).collect();
         say(&days.join("\n"))?;
@@ -415,13 +450,15 @@ fn ask_day(file: &Path, date: Option<Date>, json: bool) -> Result<u8, String> {
 fn plans_in_words(farm: &Farm, plans: &[Plan]) -> String {
     let mut text = format!("{}\n\n", farm.name);
     if plans.is_empty() {
-        text.push_str("No pass is planned.\n");
+        text.push_str(t!("cli-no-pass-is-planned"));
+        text.push('\n');
     }
     for plan in plans {
         text.push_str(&report::text::plan(farm, plan));
         text.push('\n');
     }
-    text.push_str("The label and local law govern; this is a reckoning from what was typed.\n");
+    text.push_str(t!("cli-the-label-and-local-law-govern"));
+    text.push('\n');
     text
 }
 
@@ -434,17 +471,17 @@ fn ask_cards(file: &Path, pass: Option<&str>, out: &Path) -> Result<u8, String> 
 /// Writes the cards of all plans without a Stop; names those with one.
 fn write_cards(farm: &Farm, plans: &[Plan], out: &Path) -> Result<u8, String> {
     if plans.is_empty() {
-        eprintln!("tankard: no pass is planned, so there is no card to write");
+        tell(t!("cli-no-card-without-a-pass"));
         return Ok(NOTHING);
     }
     let contents = cards_of(farm, plans);
     if contents.is_empty() {
-        eprintln!("tankard: there is no card to write");
+        tell(t!("cli-no-card"));
         return Ok(STOP);
     }
     let pdf = tankard_paper::pdf(&sheets_of(&contents)).map_err(|error| error.to_string())?;
     store::put_report(out, &pdf, Report::Pdf).map_err(|error| error.to_string())?;
-    say(&format!("{} cards written to {}\n", contents.len(), out.display()))?;
+    say_written(&t!("cli-cards-written", count = contents.len(), path = out.display()))?;
     Ok(0)
 }
 
@@ -453,7 +490,7 @@ fn cards_of<'a>(farm: &Farm, plans: impl IntoIterator<Item = &'a Plan>) -> Vec<C
     let mut contents = Vec::new();
     for plan in plans {
         if plan.level() == Some(Level::Stop) {
-            eprintln!("tankard: no cards for \"{}\": {} Stop to settle first", plan.pass, plan.count(Level::Stop));
+            tell(t!("cli-no-cards-for", pass = plan.pass, count = plan.count(Level::Stop)));
             for finding in plan.findings.iter().filter(|finding| finding.level == Level::Stop) {
                 eprintln!("  {}", report::text::finding(finding));
             }
@@ -472,22 +509,25 @@ fn sheets_of(contents: &[CardContent]) -> Vec<Sheet<'_>> {
 fn ask_evening(file: &Path, date: Option<Date>, out: &Path, with_cards: bool) -> Result<u8, String> {
     let farm = farm_of(file)?;
     let Some(day) = date.or_else(|| next_day(&farm, today(&farm))) else {
-        eprintln!("tankard: no pass is planned from {} on; choose the day with --date", today(&farm));
+        tell(t!("cli-no-pass-from", today = today(&farm)));
         return Ok(NOTHING);
     };
     let plans = plans_of_day(&farm, day);
     let plans: Vec<&Plan> = plans.iter().collect();
     let sheet = sheet(&farm, day, &plans, &plan_day(&farm, day, &plans).slots().collect::<Vec<_>>());
     if sheet.is_empty() {
-        eprintln!("tankard: no pass is planned on {day} that is not recorded, so there is no sheet to write");
+        tell(t!("cli-no-sheet", day = day));
         return Ok(NOTHING);
     }
     let to_spray = plans.into_iter().filter(|plan| !farm.is_recorded(&plan.pass));
     let cards = if with_cards { cards_of(&farm, to_spray) } else { Vec::new() };
     let pdf = tankard_paper::evening::pdf(&sheet, &sheets_of(&cards)).map_err(|error| error.to_string())?;
     store::put_report(out, &pdf, Report::Pdf).map_err(|error| error.to_string())?;
-    let behind = if with_cards { format!(" with {} cards", cards.len()) } else { String::new() };
-    say(&format!("sheet of {day}{behind} written to {}\n", out.display()))?;
+    say_written(&if with_cards {
+        t!("cli-sheet-with-cards-written", day = day, count = cards.len(), path = out.display())
+    } else {
+        t!("cli-sheet-written", day = day, path = out.display())
+    })?;
     Ok(if with_cards && cards.is_empty() { STOP } else { 0 })
 }
 
@@ -501,12 +541,12 @@ fn ask_book(file: &Path, out: &Path, options: book::Options, season: Option<i16>
     let farm = farm_of(file)?;
     let records = records_of(&farm, season);
     if records.is_empty() {
-        eprintln!("tankard: there is no record to print");
+        tell(t!("cli-no-record-to-print"));
         return Ok(NOTHING);
     }
     let pdf = book::pdf(&farm, &records, options, today(&farm)).map_err(|error| error.to_string())?;
     store::put_report(out, &pdf, Report::Pdf).map_err(|error| error.to_string())?;
-    say(&format!("{} records written to {}\n", records.len(), out.display()))?;
+    say_written(&t!("cli-records-written", count = records.len(), path = out.display()))?;
     Ok(0)
 }
 
@@ -514,13 +554,13 @@ fn ask_workers(file: &Path, record: Option<String>, season: Option<i16>, out: &P
     let farm = farm_of(file)?;
     let records = record.map_or_else(|| records_of(&farm, season), |id| vec![id]);
     if records.is_empty() {
-        eprintln!("tankard: there is no record to print");
+        tell(t!("cli-no-record-to-print"));
         return Ok(NOTHING);
     }
     let (pdf, findings) =
         tankard_paper::worker_protection::pdf(&farm, &records, today(&farm)).map_err(|error| error.to_string())?;
     store::put_report(out, &pdf, Report::Pdf).map_err(|error| error.to_string())?;
-    say(&format!("{} sheets written to {}\n", records.len(), out.display()))?;
+    say_written(&t!("cli-sheets-written", count = records.len(), path = out.display()))?;
     for finding in &findings {
         say(&format!("{}\n", report::text::finding(finding)))?;
     }
@@ -532,7 +572,7 @@ fn ask_jar(file: &Path, pass: Option<&str>, jar: Option<JarName>, out: Option<&P
     let plans = plans_of(&farm, pass)?;
     let size = jar.map_or_else(|| Jar::usual(farm.units), Jar::from);
     if plans.is_empty() {
-        eprintln!("tankard: no pass is planned, so there is nothing to test");
+        tell(t!("cli-nothing-to-test"));
         return Ok(NOTHING);
     }
     let Some(out) = out else {
@@ -542,17 +582,17 @@ fn ask_jar(file: &Path, pass: Option<&str>, jar: Option<JarName>, out: Option<&P
     };
     let [plan] = plans.as_slice() else {
         let known: Vec<&str> = plans.iter().map(|plan| plan.pass.as_str()).collect();
-        eprintln!("tankard: a sheet is of one pass; choose it with --pass: {}", known.join(", "));
+        tell(t!("cli-a-sheet-is-of-one-pass", known = known.join(", ")));
         return Ok(USAGE);
     };
     match views::tank_loads::jar::pdf(&farm, plan, size) {
         Ok(pdf) => {
             store::put_report(out, &pdf, Report::Pdf).map_err(|error| error.to_string())?;
-            say(&format!("jar test written to {}\n", out.display()))?;
+            say_written(&t!("cli-jar-test-written", path = out.display()))?;
             Ok(0)
         }
         Err(problem) => {
-            eprintln!("tankard: no jar test for \"{}\": {problem}", plan.pass);
+            tell(t!("cli-no-jar-test", pass = plan.pass, problem = problem));
             Ok(STOP)
         }
     }
@@ -561,29 +601,27 @@ fn ask_jar(file: &Path, pass: Option<&str>, jar: Option<JarName>, out: Option<&P
 fn ask_forecast(file: &Path, from: &Path, out: &Path) -> Result<u8, String> {
     let mut farm = farm_of(file)?;
     if out.exists() {
-        return Err(format!("there is a file already, so it is left alone; choose another name: {}", out.display()));
+        return Err(t!("cli-file-is-there", path = out.display()));
     }
-    let table = forecast_csv::open(from).map_err(|error| format!("{error}: {}", from.display()))?;
+    let table = forecast_csv::open(from).map_err(|error| problem_with(from, &error))?;
     let layout = guess(&table, &farm.forecast.layouts);
     let zone = farm.place.as_ref().map_or("", |place| place.zone.trim()).to_owned();
     let reading = read(&table, &layout, TimeZoneDatabase::bundled().get(&zone).ok().as_ref());
     for refused in &reading.refused {
-        eprintln!("tankard: line {} is left out: {}", refused.line, refused.why);
+        tell(t!("cli-line-left-out", line = refused.line, why = refused.why));
     }
     for problem in reading.to_choose.iter().chain(&reading.notes) {
-        eprintln!("tankard: {problem}");
+        tell(problem);
     }
     if reading.hours.is_empty() {
-        eprintln!(
-            "tankard: no hour was taken; read the file on the desk once, where its columns are chosen and remembered"
-        );
+        tell(t!("cli-no-hour-taken"));
         return Ok(STOP);
     }
     let (count, now) = (reading.hours.len(), crate::app::machine_clock(&zone));
     let source = from.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
     farm.forecast.take(reading.hours, &source, now, layout);
     store::save(out, &farm, None).map_err(|error| error.to_string())?;
-    say(&format!("hours taken: {count}, farm written to {}\n", out.display()))?;
+    say_written(&t!("cli-hours-taken", count = count, path = out.display()))?;
     Ok(0)
 }
 
@@ -609,15 +647,17 @@ fn ask_review(file: &Path, season: Option<i16>, json: bool) -> Result<u8, String
 
 fn write_review(file: &Path, season: Option<i16>, out: &Path) -> Result<u8, String> {
     let farm = farm_of(file)?;
-    let of = season.map_or_else(|| "all seasons".to_owned(), |year| year.to_string());
     if !farm.records.values().any(|record| season.is_none_or(|year| record.date.year() == year)) {
-        eprintln!("tankard: nothing is recorded of {of}, so there is no review to write");
+        let none = || t!("cli-no-review-at-all").to_owned();
+        tell(season.map_or_else(none, |year| t!("cli-no-review", year = year)));
         return Ok(NOTHING);
     }
     let choice = season.map_or_else(Choice::all, Choice::season);
     let pdf = tankard_paper::review::pdf(&farm, &choice, today(&farm)).map_err(|error| error.to_string())?;
     store::put_report(out, &pdf, Report::Pdf).map_err(|error| error.to_string())?;
-    say(&format!("review of {of} written to {}\n", out.display()))?;
+    let path = out.display();
+    let of_all = || t!("cli-review-of-all-written", path = path);
+    say_written(&season.map_or_else(of_all, |year| t!("cli-review-written", year = year, path = path)))?;
     Ok(0)
 }
 
@@ -654,15 +694,15 @@ fn open_desk(file: Option<&Path>, start: &Start) -> ExitCode {
     if has_display() {
         match crate::app::open(file, start) {
             Ok(()) => return ExitCode::SUCCESS,
-            Err(problem) => eprintln!("tankard: the window could not be opened: {problem}"),
+            Err(problem) => tell(t!("cli-window-could-not-be-opened", problem = problem)),
         }
     } else {
-        eprintln!("tankard: there is no display here, so the desk cannot open; planning in the terminal instead");
+        tell(t!("cli-no-display"));
     }
     match without_display(file) {
         Ok(status) => ExitCode::from(status),
         Err(message) => {
-            eprintln!("tankard: {message}");
+            tell(message);
             ExitCode::from(UNREADABLE)
         }
     }

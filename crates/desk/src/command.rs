@@ -8,7 +8,7 @@ use tankard_core::t;
 use crate::guide::Place;
 
 /// The four views.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, clap::ValueEnum)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash, clap::ValueEnum)]
 pub enum View {
     /// Pieces of ground.
     Fields,

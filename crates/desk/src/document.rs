@@ -355,7 +355,7 @@ mod tests {
         let mut document = Document::new(farm);
         // At a point, in the middle of something, and with what is edited afterwards.
         let at_point = document.snapshot();
-        document.edit(|farm| farm.records["two"].note = "windy".to_owned());
+        document.edit(|farm| farm.records["two"].note = "windy".into());
         let between = document.snapshot();
         let then = document.farm().clone();
         document.edit(|farm| farm.name = "b".to_owned());
@@ -409,7 +409,7 @@ mod tests {
         let mut states = vec![document.farm().clone()];
         let edits: [fn(&mut Farm); 5] = [
             |farm| farm.name = "b".to_owned(),
-            |farm| farm.records["two"].note = "windy".to_owned(),
+            |farm| farm.records["two"].note = "windy".into(),
             |farm| {
                 farm.records.shift_remove("one");
             },
@@ -434,7 +434,7 @@ mod tests {
         }
         // Without a point taken, a change goes when another state is come back to.
         document.undo();
-        document.edit(|farm| farm.records["new"].note = "gone".to_owned());
+        document.edit(|farm| farm.records["new"].note = "gone".into());
         document.redo();
         assert!(states.last().is_some_and(|last| same(document.farm(), last)));
     }

@@ -184,7 +184,7 @@ impl Picker {
                 Err(TryRecvError::Empty) => {
                     // A portal that hangs must not take the desk with it.
                     let mut give_up = false;
-                    egui::Panel::bottom("asking").show(ui, |ui| {
+                    egui::Panel::bottom("asking").frame(look::foot(ui)).show(ui, |ui| {
                         ui.horizontal(|ui| {
                             ui.label(look::soft(ui, t!("app-waiting-for-the-systems-file-dialog")));
                             if boxes::act(ui, t!("app-type-the-path-instead")).clicked() {
@@ -201,16 +201,17 @@ impl Picker {
             State::Typing { text, shown } => {
                 let (title, verb) = self.purpose.words();
                 let mut answer = None;
-                egui::Panel::bottom("path").show(ui, |ui| {
+                egui::Panel::bottom("path").frame(look::foot(ui)).show(ui, |ui| {
                     ui.add_space(look::GRID);
                     ui.horizontal(|ui| {
                         ui.label(look::strong(title));
-                        let response = boxes::text(
-                            ui,
-                            t!("app-path-of-the-file"),
-                            text,
-                            (ui.available_width() - 150.0).max(120.0),
-                        );
+                        let (padding, gap) = (ui.spacing().button_padding.x, ui.spacing().item_spacing.x);
+                        let buttons = look::width(ui, verb) + look::width(ui, t!("app-cancel")) + 4.0 * padding;
+                        let width = (ui.available_width() - buttons - 2.0 * gap).max(120.0);
+                        // Enter in it is the answer, and leads nowhere else.
+                        let response = ui
+                            .add(egui::TextEdit::singleline(text).desired_width(width))
+                            .accessible_name(t!("app-path-of-the-file"));
                         if !std::mem::replace(shown, true) {
                             response.request_focus();
                         }

@@ -92,7 +92,7 @@ pub const DARK: Colours = Colours {
     selected: hex(0x0022_343C),
     stop: hex(0x00F0_837B),
     check: hex(0x00E0_B45C),
-    bar: hex(0x000E_1211),
+    bar: hex(0x0028_322E),
     bar_ink: hex(0x00E9_E4D8),
     layers: [hex(0x0055_4A2C), hex(0x0056_3D33), hex(0x003D_4E38), hex(0x0061_4A28)],
     between: hex(0x001A_201E),
@@ -156,6 +156,8 @@ pub const LABEL: f32 = 150.0;
 pub const BESIDE: f32 = 1250.0;
 /// Width of a window in which a list and its page stand beside one another; below it one of them has the room.
 pub const NARROW: f32 = 800.0;
+/// Room between the names of pages that stand in a row.
+pub const PAGES: f32 = 14.0;
 /// Width of an ordinary box.
 pub const BOX: f32 = 150.0;
 
@@ -282,6 +284,11 @@ pub fn sentence(ui: &Ui, level: Level, text: &str) -> egui::text::LayoutJob {
     job
 }
 
+/// What lies along the foot of the window, in line with the pages above.
+pub fn foot(ui: &Ui) -> egui::Frame {
+    egui::Frame::new().fill(colours(ui).ground).inner_margin(Margin::symmetric(16, 2))
+}
+
 /// A sheet lying on the ground.
 pub fn sheet(ui: &Ui) -> egui::Frame {
     let colours = colours(ui);
@@ -350,7 +357,8 @@ fn style(colours: &Colours, mut visuals: Visuals) -> Style {
     visuals.error_fg_color = colours.stop;
     visuals.weak_text_color = Some(colours.soft);
     visuals.selection.bg_fill = colours.selected;
-    visuals.selection.stroke = line(colours.water);
+    // Of no width: a box that is typed in has the ring about it, and no second edge.
+    visuals.selection.stroke = Stroke::new(0.0, colours.water);
     let widgets = &mut visuals.widgets;
     for widget in [
         &mut widgets.noninteractive,
@@ -367,13 +375,14 @@ fn style(colours: &Colours, mut visuals: Visuals) -> Style {
         widget.bg_stroke = line(colours.hairline);
     }
     widgets.hovered.bg_stroke = line(colours.brass);
-    widgets.active.bg_stroke = Stroke::new(1.5, colours.brass);
+    // What has the keyboard has the ring about it, and no second one inside.
     widgets.active.weak_bg_fill = colours.selected;
     widgets.open.bg_stroke = line(colours.brass);
     let mut style = Style { visuals, ..Style::default() };
     style.spacing.item_spacing = Vec2::new(GRID, 4.0);
     style.spacing.button_padding = Vec2::new(GRID, 3.0);
-    style.spacing.interact_size = Vec2::new(24.0, 22.0);
+    // As high as a box, so that what stands in a row beside one is not a point lower.
+    style.spacing.interact_size = Vec2::new(24.0, ROW);
     style.spacing.menu_margin = Margin::same(6);
     style.spacing.combo_width = 60.0;
     style.interaction.selectable_labels = false;

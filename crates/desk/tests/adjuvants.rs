@@ -55,6 +55,14 @@ fn press(harness: &mut Window, name: &str) {
     harness.run();
 }
 
+/// Chooses a row of the list that is open by its letters, wherever it is scrolled to.
+fn pick(harness: &mut Window, row: &str) {
+    harness.event(egui::Event::Text(row.to_owned()));
+    harness.run();
+    harness.key_press(egui::Key::Enter);
+    harness.run();
+}
+
 fn type_over(harness: &mut Window, name: &str, text: &str) {
     harness.get_by_role_and_label(Role::TextInput, name).focus();
     harness.run();
@@ -289,7 +297,7 @@ fn demands_that_collide_are_shown_with_their_ways_out() {
 }
 
 #[test]
-fn what_has_to_be_bought_is_shown_and_cannot_be_taken() {
+fn what_has_to_be_bought_is_shown_and_is_put_into_the_shed_to_be_taken() {
     let mut farm = demo::farm().unwrap();
     // Mesotrione's demo label prefers crop oil concentrate; neither it nor the other oil is in the shed.
     for gone in ["crop-oil-concentrate", "methylated-seed-oil"] {
@@ -315,6 +323,19 @@ fn what_has_to_be_bought_is_shown_and_cannot_be_taken() {
     harness.get_by_label_contains("crop oil concentrate 19.2 fl oz/ac, to buy");
     assert_eq!(harness.query_all_by_label("known once crop oil concentrate is in the shed").count(), 2);
     assert!(harness.query_by_label("Take this set into the mix").is_none());
+    press(&mut harness, "Back to all sets");
+    let add: Vec<String> = parts(&harness, &[Role::Button])
+        .into_iter()
+        .map(|(name, _)| name)
+        .filter(|name| name.starts_with("Add to the shed and take crop oil concentrate"))
+        .collect();
+    press(&mut harness, &add[0]);
+    let farm = &harness.state().document.farm();
+    let (id, new) = farm.products.last().unwrap();
+    assert_eq!((new.class, new.name.as_str()), (Some(AdjuvantClass::CropOilConcentrate), "Crop oil concentrate"));
+    let line = pass(&harness).mix.iter().find(|line| line.product == *id).unwrap();
+    // As the demo label has it.
+    assert_eq!(line.rate.text(), "1 % v/v");
 }
 
 #[test]
@@ -346,13 +367,13 @@ fn jar_and_water_conditioner_stand_beside_the_plan_and_open_their_working() {
     harness.get_by_label("Working: Glyphosate 540 SL (demo) in the jar");
     harness.get_by_label("5.42 mL");
     press(&mut harness, "Working shown: Glyphosate 540 SL (demo) in the jar");
-    press(&mut harness, "Water and jar test");
+    pick(&mut harness, "Water and jar test");
     // What the water ties up has its working too.
     let need = "Need of Yard well: the ions tie up 1.86 lb/100 gal, show working";
     press(&mut harness, need);
     harness.get_by_label("Working: Ammonium sulfate tied up by Yard well");
     press(&mut harness, "Working shown: Ammonium sulfate tied up by Yard well");
-    press(&mut harness, "Water and jar test");
+    pick(&mut harness, "Water and jar test");
     press(&mut harness, "Jar test, to print");
     assert_eq!(harness.state().tank_loads.page, Page::Jar);
 }

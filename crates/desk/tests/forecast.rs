@@ -281,6 +281,7 @@ fn a_script_reads_a_forecast_into_a_copy_and_writes_over_nothing() {
     let out = folder.path().join("with-forecast.ron");
     let ask = |from: &std::path::Path| {
         std::process::Command::new(env!("CARGO_BIN_EXE_tankard"))
+            .args(["--language", "en"])
             .arg("forecast")
             .arg(&before_it)
             .arg("--from")

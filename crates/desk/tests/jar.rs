@@ -145,7 +145,12 @@ fn fertilizer_shows_two_jars_and_no_carrier_says_what_is_missing() {
 }
 
 fn tankard(arguments: &[&str], folder: &Path) -> Output {
-    Command::new(env!("CARGO_BIN_EXE_tankard")).args(arguments).current_dir(folder).output().unwrap()
+    Command::new(env!("CARGO_BIN_EXE_tankard"))
+        .args(["--language", "en"])
+        .args(arguments)
+        .current_dir(folder)
+        .output()
+        .unwrap()
 }
 
 #[test]

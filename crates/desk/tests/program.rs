@@ -15,6 +15,7 @@ fn demo() -> PathBuf {
 
 fn tankard(arguments: &[&str], folder: &Path) -> Output {
     Command::new(env!("CARGO_BIN_EXE_tankard"))
+        .args(["--language", "en"])
         .args(arguments)
         .current_dir(folder)
         .env_remove("DISPLAY")
@@ -534,6 +535,34 @@ fn a_wrong_command_line_is_no_stop() {
 }
 
 #[test]
+fn the_command_line_speaks_the_language_that_is_asked_for() {
+    let here = Path::new(".");
+    let said = |arguments: &[&str]| {
+        let out = tankard(arguments, here);
+        let text = |bytes: &[u8]| String::from_utf8(bytes.to_vec()).unwrap();
+        (out.status.code(), text(&out.stdout), text(&out.stderr))
+    };
+    let (status, plan, _) = said(&["--language", "es", "plan", text(&demo())]);
+    assert_eq!(status, Some(0));
+    assert!(plan.ends_with("Rigen la etiqueta y la ley local; esto es un cálculo de lo que se anotó.\n"), "{plan}");
+    // What a person typed stays, and the numbers are the same.
+    let english = said(&["plan", text(&demo())]).1;
+    assert!(plan.contains("Glyphosate 540 SL (demo)") && english.contains("Glyphosate 540 SL (demo)"));
+    assert_eq!(plan.lines().count(), english.lines().count());
+    let (status, help, _) = said(&["help", "check", "--language=es"]);
+    assert!(status == Some(0) && help.contains("Uso: tankard check") && help.contains("La finca"), "{help}");
+    let (status, _, wrong) = said(&["--language", "es", "plan", text(&demo()), "--pass", "none"]);
+    assert!(
+        status == Some(3) && wrong.starts_with("tankard: la finca no tiene la aplicación \"none\"; tiene "),
+        "{wrong}"
+    );
+    let (status, _, wrong) = said(&["--language", "es", "day", text(&demo()), "--date", "June"]);
+    assert_eq!(status, Some(64));
+    assert!(wrong.contains("\"June\" no es un día; escríbalo como 2031-06-12") && wrong.contains("--help"), "{wrong}");
+    assert!(!wrong.contains("Usage") && !wrong.contains("invalid"), "{wrong}");
+}
+
+#[test]
 fn a_farm_without_a_pass_has_no_cards() {
     let folder = tempfile::tempdir().unwrap();
     fs::write(folder.path().join("farm.ron"), "Farm(format: 1, name: \"Bare\")").unwrap();
@@ -549,6 +578,7 @@ fn a_closed_pipe_is_no_fault_and_a_full_disk_is() {
     use std::process::Stdio;
     let run = |to: Stdio| {
         let child = Command::new(env!("CARGO_BIN_EXE_tankard"))
+            .args(["--language", "en"])
             .args(["plan", text(&demo())])
             .stdout(to)
             .stderr(Stdio::piped())

@@ -88,7 +88,7 @@ fn an_export_comes_back_and_what_is_here_already_is_said() {
     export::save(harness.state_mut(), Purpose::SaveRecords, &path);
     let all = farm(&harness).records.clone();
     let mut mended = demo::farm().unwrap();
-    mended.records[0].note.push_str("; mended");
+    mended.records[0].note = format!("{}; mended", mended.records[0].note).into();
     mended.records.shift_remove_index(1);
     let mut other = window(mended.clone(), [1366.0, 768.0]);
     import::read_file(other.state_mut(), &path);

@@ -67,7 +67,7 @@ fn record(farm: &Farm, name: &str, day: Date, fields: &[&str], amounts: &[(&str,
     for id in fields {
         let field = &farm.fields[*id];
         let mut ground = RecordField::new(&field.name, field.area.clone());
-        ground.crop.clone_from(&field.crop);
+        ground.crop = (&field.crop).into();
         ground.planned = Some(field.area.clone());
         record.fields.insert((*id).to_owned(), ground);
     }
@@ -85,7 +85,7 @@ fn recorded() -> Farm {
     let mut mill = record(&farm, "Post", date(2031, 6, 2), &["mill"], &[("glyphosate", "22 gal"), ("oil", "10 gal")]);
     mill.lines[0].planned = Some(q("20 gal"));
     mill.volume = Some(q("1200 gal"));
-    "Yard well".clone_into(&mut mill.water);
+    mill.water = "Yard well".into();
     let later = record(&farm, "Post again", date(2032, 6, 5), &["mill"], &[("glyphosate", "20 gal")]);
     for (id, record) in [("both", both), ("mill", mill), ("later", later)] {
         farm.records.insert(id.to_owned(), record);
@@ -280,14 +280,14 @@ fn rated(pairs: usize) -> Farm {
         {
             let mut record = record(&farm, "Post", date(2032, 6, 1), &[&id], amounts);
             record.outcomes.push(Outcome {
-                field: id.clone(),
+                field: (&id).into(),
                 date: date(2032, 6, 15),
-                effect: Some(Effect::Control("waterhemp".to_owned())),
+                effect: Some(Effect::Control("waterhemp".into())),
                 // One is another than the rest, so that there is a spread.
                 rating: Some(q(if with { if n == 0 { "88 %" } else { "90 %" } } else { "70 %" })),
-                by: String::new(),
+                by: "".into(),
                 photos: Vec::new(),
-                note: String::new(),
+                note: "".into(),
             });
             farm.records.insert(format!("{n}-{with}"), record);
         }

@@ -182,13 +182,13 @@ fn a_signed_record_goes_after_stronger_words_and_comes_back() {
 fn altered(folder: &tempfile::TempDir) -> std::path::PathBuf {
     let mut farm = signed_farm();
     farm.records[ID].outcomes.push(Outcome {
-        field: "west-sandhill".to_owned(),
+        field: "west-sandhill".into(),
         date: jiff::civil::date(2031, 6, 10),
         effect: None,
         rating: Some(AsTyped::parse("90 %").unwrap()),
-        by: String::new(),
+        by: "".into(),
         photos: Vec::new(),
-        note: String::new(),
+        note: "".into(),
     });
     let text = tankard_file::write(&farm).unwrap();
     assert_eq!(text.matches("\"22.875 gal\"").count(), 1);
@@ -242,7 +242,12 @@ fn a_broken_seal_is_said_on_the_command_line() {
     let folder = tempfile::tempdir().unwrap();
     let path = altered(&folder);
     let said = |path: &std::path::Path| {
-        let output = Command::new(env!("CARGO_BIN_EXE_tankard")).arg("check").arg(path).output().unwrap();
+        let output = Command::new(env!("CARGO_BIN_EXE_tankard"))
+            .args(["--language", "en"])
+            .arg("check")
+            .arg(path)
+            .output()
+            .unwrap();
         String::from_utf8(output.stdout).unwrap()
     };
     let line =

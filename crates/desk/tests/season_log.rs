@@ -182,7 +182,7 @@ fn the_operator_of_the_pass_goes_into_the_record() {
     // That of the last record is another person's.
     assert_eq!(record.certificate, "");
     let own = farm.records.values_mut().min_by_key(|record| record.date).unwrap();
-    (own.operator, own.certificate) = ("B. Demo".to_owned(), "demo B".to_owned());
+    (own.operator, own.certificate) = ("B. Demo".into(), "demo B".into());
     let mut harness = window(farm);
     season_log::record_pass(harness.state_mut(), PASS);
     assert_eq!(chosen(&harness).certificate, "demo B");
@@ -338,8 +338,8 @@ fn ratings_are_per_cent_and_the_next_weed_is_offered() {
     type_over(&mut harness, "Rating 2", "101");
     let looks = &chosen(&harness).outcomes;
     assert_eq!(looks[0].rating.as_ref().unwrap().text(), "90 %");
-    assert_eq!(looks[0].effect, Some(Effect::Control("waterhemp".to_owned())));
-    assert_eq!(looks[1].effect, Some(Effect::Control("velvetleaf".to_owned())));
+    assert_eq!(looks[0].effect, Some(Effect::Control("waterhemp".into())));
+    assert_eq!(looks[1].effect, Some(Effect::Control("velvetleaf".into())));
     // "10" was the last that could be read on the way to "101".
     assert_eq!(looks[1].rating.as_ref().unwrap().text(), "10 %");
     let why = "does not lie between 0 and 100 %: 0 % is no effect, 100 % all dead";
@@ -375,7 +375,7 @@ fn readings_follow_the_first() {
 fn the_certificate_follows_the_operator() {
     let mut farm = demo::farm().unwrap();
     let own = farm.records.get_mut("2027-05-24-soybean-first-post").unwrap();
-    (own.operator, own.certificate) = ("B. Demo".to_owned(), "demo B".to_owned());
+    (own.operator, own.certificate) = ("B. Demo".into(), "demo B".into());
     let mut harness = window(farm);
     season_log::record_pass(harness.state_mut(), PASS);
     harness.run();
@@ -610,7 +610,7 @@ fn a_restricted_product_asks_for_the_certificate() {
     let mut farm = demo::farm().unwrap();
     let record = farm.records.get_mut("2031-05-13-triangle-before-emergence").unwrap();
     assert!(record.lines.iter().any(|line| farm.products[&line.product].restricted));
-    record.certificate.clear();
+    record.certificate = "".into();
     let mut harness = window(farm);
     harness.run();
     harness.get_by_label("2031-05-13, Triangle, before emergence, still open: certificate");

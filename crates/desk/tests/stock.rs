@@ -239,7 +239,13 @@ fn the_command_line_tells_the_same() {
     let path = folder.path().join("test.ron");
     tankard_file::store::save(&path, &test_farm(), None).unwrap();
     let run = |more: &[&str]| {
-        let out = Command::new(env!("CARGO_BIN_EXE_tankard")).arg("needs").arg(&path).args(more).output().unwrap();
+        let out = Command::new(env!("CARGO_BIN_EXE_tankard"))
+            .args(["--language", "en"])
+            .arg("needs")
+            .arg(&path)
+            .args(more)
+            .output()
+            .unwrap();
         assert_eq!(out.status.code(), Some(0), "{}", String::from_utf8_lossy(&out.stderr));
         String::from_utf8(out.stdout).unwrap()
     };

@@ -9,8 +9,8 @@ use jiff::civil::{Date, DateTime};
 use tankard_core::t;
 
 use crate::doing::Doing;
-use crate::put::{Step, Watch, flush_folder, put_watched};
-use crate::store::{Stamp, StoreError, bytes_of, io_error, with_ending};
+use crate::put::{Content, Step, Watch, flush_folder, put_watched};
+use crate::store::{Stamp, StoreError, io_error, with_ending};
 
 /// How many backups stay.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -107,11 +107,11 @@ fn in_folder(folder: &Path, stem: &str) -> Vec<Backup> {
 
 impl Backups {
     /// Keeps what a farm file holds before it is replaced, and lets go what is too old.
-    pub(crate) fn keep(&self, path: &Path, bytes: &[u8], watch: &mut Watch<'_>) -> Result<PathBuf, StoreError> {
+    pub(crate) fn keep(&self, path: &Path, watch: &mut Watch<'_>) -> Result<PathBuf, StoreError> {
         let beside = folder(path);
-        let kept = match self.keep_in(&beside, path, bytes, watch) {
+        let kept = match self.keep_in(&beside, path, watch) {
             Err(error) => match &self.spare {
-                Some(spare) => self.keep_in(&spare_folder(path, spare), path, bytes, watch).map_err(|_| error)?,
+                Some(spare) => self.keep_in(&spare_folder(path, spare), path, watch).map_err(|_| error)?,
                 None => return Err(error),
             },
             Ok(kept) => kept,
@@ -127,7 +127,7 @@ impl Backups {
         Ok(kept)
     }
 
-    fn keep_in(&self, folder: &Path, path: &Path, bytes: &[u8], watch: &mut Watch<'_>) -> Result<PathBuf, StoreError> {
+    fn keep_in(&self, folder: &Path, path: &Path, watch: &mut Watch<'_>) -> Result<PathBuf, StoreError> {
         if !folder.is_dir() {
             // A folder that is not there is made, but not the one that the farm should be in.
             let make = |()| match folder.parent() {
@@ -142,8 +142,7 @@ impl Backups {
         let all = in_folder(folder, &stem(path));
         // The same state twice is of no use to anyone.
         if let Some(latest) = all.iter().max_by(|one, other| (one.made, &one.path).cmp(&(other.made, &other.path)))
-            && latest.size == bytes.len() as u64
-            && bytes_of(&latest.path).is_ok_and(|latest| latest == bytes)
+            && Content::File(path).is_same(Content::File(&latest.path)).is_ok_and(|is_same| is_same)
         {
             return Ok(latest.path.clone());
         }
@@ -154,7 +153,7 @@ impl Backups {
         let free = (1..100).map(|count| folder.join(name(count))).find(|free| !free.exists() && !free.is_symlink());
         let full = || io::Error::new(io::ErrorKind::AlreadyExists, t!("file-a-hundred-backups-of-one-second"));
         let free = free.ok_or_else(full).map_err(io_error(Doing::KeepingBackup, folder))?;
-        put_watched(&free, bytes, watch)?;
+        put_watched(&free, Content::File(path), watch)?;
         Ok(free)
     }
 }

@@ -1,5 +1,9 @@
 //! The RON text of a farm.
 
+use std::fs::File;
+use std::io::{self, Read};
+use std::path::Path;
+
 use ron::error::SpannedError;
 use ron::extensions::Extensions;
 use ron::ser::PrettyConfig;
@@ -9,6 +13,8 @@ use tankard_core::progress::{Cancelled, Tell, untold};
 use tankard_core::t;
 use thiserror::Error;
 
+use crate::put::Content;
+use crate::store::BY_HAND;
 use crate::{beside, migrate, quick};
 
 /// Why a text is not a farm.
@@ -131,15 +137,26 @@ pub fn write(farm: &Farm) -> Result<String, ron::Error> {
 
 /// What RON's own writer makes of something.
 pub(crate) fn one_after_another(what: &impl Serialize) -> Result<String, ron::Error> {
-    options().to_string_pretty(what, PrettyConfig::new().struct_names(true).new_line("\n"))
+    options().to_string_pretty(what, layout())
 }
 
-/// A file that is larger was hardly typed in by hand, and to read it once more would take as long as all of saving.
-const BY_HAND: usize = 4 << 20;
+/// How the text of a farm is laid out.
+pub(crate) fn layout() -> PrettyConfig {
+    PrettyConfig::new().struct_names(true).new_line("\n")
+}
 
 /// Whether a file still says just what a text says, its order too, so that saving may leave every byte of it, comments and all.
-pub(crate) fn says_the_same(bytes: &[u8], text: &str) -> bool {
-    bytes == text.as_bytes()
-        || bytes.len() <= BY_HAND
-            && read(bytes).ok().and_then(|before| write(&before).ok()).is_some_and(|before| before == text)
+///
+/// # Errors
+/// Where it cannot be read.
+pub(crate) fn says_the_same(path: &Path, text: &str) -> io::Result<bool> {
+    let file = File::open(path)?;
+    // To read a large one once more would take as long as all of saving.
+    if file.metadata()?.len() > BY_HAND {
+        return Content::Bytes(text.as_bytes()).is_same(Content::File(path));
+    }
+    let mut bytes = Vec::new();
+    file.take(BY_HAND).read_to_end(&mut bytes)?;
+    let again = || read(&bytes).ok().and_then(|before| write(&before).ok());
+    Ok(bytes == text.as_bytes() || again().is_some_and(|before| before == text))
 }

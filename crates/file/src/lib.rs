@@ -23,6 +23,7 @@ pub mod records_csv;
 pub mod records_import;
 pub mod records_json;
 pub mod side;
+mod stamp;
 pub mod store;
 mod table;
 mod told;

@@ -3,7 +3,7 @@
 //! place.
 
 use std::fs::{self, File, OpenOptions};
-use std::io::{self, Write};
+use std::io::{self, Read, Write};
 use std::path::{Path, PathBuf};
 use std::time::Duration;
 
@@ -11,7 +11,7 @@ use tankard_core::t;
 use tempfile::NamedTempFile;
 
 use crate::doing::Doing;
-use crate::store::{StoreError, bytes_of, io_error, with_ending};
+use crate::store::{StoreError, io_error, with_ending};
 
 /// A step of saving, told before it is done.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -41,8 +41,53 @@ pub enum Step {
 /// Is told each step before it is done; an error makes the step fail.
 pub type Watch<'a> = dyn FnMut(Step) -> io::Result<()> + 'a;
 
+/// What is put somewhere.
+#[derive(Clone, Copy, Debug)]
+pub(crate) enum Content<'a> {
+    Bytes(&'a [u8]),
+    /// What a file holds, which may be more than is good to have in memory.
+    File(&'a Path),
+}
+
+impl<'a> Content<'a> {
+    fn reader(self) -> io::Result<Box<dyn Read + 'a>> {
+        Ok(match self {
+            Self::Bytes(bytes) => Box::new(bytes),
+            Self::File(path) => Box::new(File::open(path)?),
+        })
+    }
+
+    fn length(self) -> io::Result<u64> {
+        match self {
+            Self::Bytes(bytes) => Ok(bytes.len() as u64),
+            Self::File(path) => fs::metadata(path).map(|data| data.len()),
+        }
+    }
+
+    /// Whether both are the same to the last byte.
+    pub(crate) fn is_same(self, other: Content<'_>) -> io::Result<bool> {
+        if self.length()? != other.length()? {
+            return Ok(false);
+        }
+        let (mut own, mut theirs) = (self.reader()?, other.reader()?);
+        let (mut one, mut two) = (Vec::new(), Vec::new());
+        loop {
+            one.clear();
+            two.clear();
+            own.by_ref().take(COMPARED).read_to_end(&mut one)?;
+            theirs.by_ref().take(COMPARED).read_to_end(&mut two)?;
+            if one != two || one.is_empty() {
+                return Ok(one == two);
+            }
+        }
+    }
+}
+
+/// How much is compared at a time.
+const COMPARED: u64 = 256 << 10;
+
 /// How much is written between two steps.
-const CHUNK: usize = 16 << 10;
+const CHUNK: u64 = 16 << 10;
 
 /// How a new file is called until it takes the place of the old one.
 const PART: (&str, &str) = (".tankard-", ".part");
@@ -55,7 +100,7 @@ const LEFT_BEHIND: Duration = Duration::from_hours(1);
 /// # Errors
 /// [`StoreError`]; one whole copy is left at least, which the error names where it is not the old file.
 pub fn put(path: &Path, bytes: &[u8]) -> Result<(), StoreError> {
-    put_watched(path, bytes, &mut |_| Ok(()))
+    put_watched(path, Content::Bytes(bytes), &mut |_| Ok(()))
 }
 
 /// Puts bytes in the place of a file whose name is ours, beside a person's: unsaved work, a lock. A link of that name is none of
@@ -72,8 +117,8 @@ fn no_link(path: &Path) -> io::Result<()> {
     if path.is_symlink() { fs::remove_file(path) } else { Ok(()) }
 }
 
-pub(crate) fn put_watched(path: &Path, bytes: &[u8], watch: &mut Watch<'_>) -> Result<(), StoreError> {
-    Target::of(path)?.put(bytes, None, watch)
+pub(crate) fn put_watched(path: &Path, content: Content<'_>, watch: &mut Watch<'_>) -> Result<(), StoreError> {
+    Target::of(path)?.put(content, None, watch)
 }
 
 /// Where the whole copy is while a file is written in place.
@@ -111,15 +156,20 @@ impl<'a> Target<'a> {
         Ok(Self { path, real, folder, before })
     }
 
-    /// Puts the bytes there. `spare` is a place for the whole copy where none can be made beside a file that can be
+    /// Puts something there. `spare` is a place for the whole copy where none can be made beside a file that can be
     /// written.
-    pub(crate) fn put(&self, bytes: &[u8], spare: Option<&Path>, watch: &mut Watch<'_>) -> Result<(), StoreError> {
-        let part = match self.part(bytes, watch) {
+    pub(crate) fn put(
+        &self,
+        content: Content<'_>,
+        spare: Option<&Path>,
+        watch: &mut Watch<'_>,
+    ) -> Result<(), StoreError> {
+        let part = match self.part(content, watch) {
             Ok(part) => part,
             // The file may be written although nothing new may be made beside it.
             Err(StoreError::Io { source, .. }) if may_not(source.kind()) && self.before.is_some() => {
                 return match spare {
-                    Some(copy) => self.in_place(copy, bytes, watch),
+                    Some(copy) => self.in_place(copy, content, watch),
                     None => Err(io_error(Doing::MakingFile, self.path)(source)),
                 };
             }
@@ -137,19 +187,19 @@ impl<'a> Target<'a> {
             }
             // Some shares do not rename over a file, and say so in many ways.
             Err(error) if error.kind() != io::ErrorKind::NotFound && self.folder.is_dir() => {
-                self.in_place(&saving(&self.real), bytes, watch)
+                self.in_place(&saving(&self.real), content, watch)
             }
             Err(error) => Err(io_error(Doing::PuttingInPlace, self.path)(error)),
         }
     }
 
     /// The new file, whole and flushed.
-    fn part(&self, bytes: &[u8], watch: &mut Watch<'_>) -> Result<NamedTempFile, StoreError> {
+    fn part(&self, content: Content<'_>, watch: &mut Watch<'_>) -> Result<NamedTempFile, StoreError> {
         let mut builder = tempfile::Builder::new();
         builder.prefix(PART.0).suffix(PART.1);
         let made = watch(Step::Make).and_then(|()| builder.tempfile_in(&self.folder));
         let mut part = made.map_err(io_error(Doing::MakingFile, self.path))?;
-        write_in_steps(part.as_file_mut(), bytes, Step::Write, watch).map_err(io_error(Doing::Writing, self.path))?;
+        write_in_steps(part.as_file_mut(), content, Step::Write, watch).map_err(io_error(Doing::Writing, self.path))?;
         // A temporary file is private by default; the farm keeps the rights it had.
         let rights = watch(Step::Rights).and_then(|()| match &self.before {
             Some(before) => same_rights(part.as_file(), before),
@@ -162,7 +212,7 @@ impl<'a> Target<'a> {
     }
 
     /// Writes the file in place, once a whole copy is flushed elsewhere. The copy goes when the file reads as it should.
-    fn in_place(&self, copy: &Path, bytes: &[u8], watch: &mut Watch<'_>) -> Result<(), StoreError> {
+    fn in_place(&self, copy: &Path, content: Content<'_>, watch: &mut Watch<'_>) -> Result<(), StoreError> {
         if let Some(folder) = copy.parent() {
             let made = watch(Step::Make).and_then(|()| fs::create_dir_all(folder));
             made.map_err(io_error(Doing::MakingCopy, copy))?;
@@ -170,7 +220,7 @@ impl<'a> Target<'a> {
         let write_copy = |watch: &mut Watch<'_>| {
             no_link(copy)?;
             let mut file = File::create(copy)?;
-            write_in_steps(&mut file, bytes, Step::Write, watch)?;
+            write_in_steps(&mut file, content, Step::Write, watch)?;
             watch(Step::Flush)?;
             file.sync_all()
         };
@@ -186,12 +236,12 @@ impl<'a> Target<'a> {
             // Made empty first, and that flushed: half of the new state followed by half of the old one may read as a farm.
             let mut file = OpenOptions::new().write(true).create(true).truncate(true).open(&self.real)?;
             file.sync_all()?;
-            write_in_steps(&mut file, bytes, Step::InPlace, watch)?;
+            write_in_steps(&mut file, content, Step::InPlace, watch)?;
             watch(Step::FlushInPlace)?;
             file.sync_all()?;
             // A share may say that all is well and have written something else.
-            let stands = bytes_of(&self.real).map_err(io::Error::other)?;
-            if stands == bytes { Ok(()) } else { Err(io::Error::other(t!("file-what-was-written-does-not-read"))) }
+            let stands = content.is_same(Content::File(&self.real))?;
+            if stands { Ok(()) } else { Err(io::Error::other(t!("file-what-was-written-does-not-read"))) }
         };
         write_here(watch).map_err(|source| StoreError::Broken {
             source,
@@ -228,10 +278,18 @@ fn may_not(kind: io::ErrorKind) -> bool {
     matches!(kind, io::ErrorKind::PermissionDenied | io::ErrorKind::ReadOnlyFilesystem)
 }
 
-fn write_in_steps(file: &mut File, bytes: &[u8], step: fn(usize) -> Step, watch: &mut Watch<'_>) -> io::Result<()> {
-    for (count, chunk) in bytes.chunks(CHUNK).enumerate() {
-        watch(step(count * CHUNK))?;
-        file.write_all(chunk)?;
+fn write_in_steps(
+    file: &mut File,
+    content: Content<'_>,
+    step: fn(usize) -> Step,
+    watch: &mut Watch<'_>,
+) -> io::Result<()> {
+    let (mut reader, mut chunk, mut written) = (content.reader()?, Vec::new(), 0);
+    while reader.by_ref().take(CHUNK).read_to_end(&mut chunk)? > 0 {
+        watch(step(written))?;
+        file.write_all(&chunk)?;
+        written += chunk.len();
+        chunk.clear();
     }
     Ok(())
 }

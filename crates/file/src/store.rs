@@ -1,12 +1,10 @@
 //! Farms on disk: opening and saving; and reports, which never take the place of something else.
 
-use std::fmt;
 use std::fs::File;
 use std::io::{self, Read};
 use std::path::{Path, PathBuf};
-use std::thread;
 
-use tankard_core::farm::Farm;
+use tankard_core::farm::{FORMAT, Farm};
 use tankard_core::progress::{Cancelled, Tell, untold};
 use tankard_core::t;
 use thiserror::Error;
@@ -14,11 +12,18 @@ use thiserror::Error;
 use crate::backups::Backups;
 use crate::document::{ReadError, read_told, says_the_same, write};
 use crate::doing::Doing;
-use crate::put::{Step, Target, Watch, put_watched};
+use crate::put::{Content, Step, Target, Watch, put_watched};
+use crate::quick;
 use crate::side::saving_in_spare;
+use crate::stamp::Stamping;
+
+pub use crate::stamp::Stamp;
 
 /// A farm file that is many times larger than any farm is something else.
 const LARGEST: u64 = 1 << 30;
+
+/// A file that is larger was hardly typed in by hand.
+pub(crate) const BY_HAND: u64 = 4 << 20;
 
 /// Why a farm could not be opened or saved.
 #[derive(Debug, Error)]
@@ -126,33 +131,6 @@ pub(crate) fn io_error(doing: Doing, path: &Path) -> impl FnOnce(io::Error) -> S
     move |source| StoreError::Io { doing, source, path: path.to_owned() }
 }
 
-/// What a file held when it was last read or written, to notice a change by somebody else.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Stamp(u64);
-
-impl Stamp {
-    /// FNV-1a for 64 bits (G. Fowler, L. C. Noll, K.-P. Vo): a side file keeps the stamp between two runs, so it must not
-    /// change with the compiler, as the standard library's hasher may.
-    pub(crate) fn of(bytes: &[u8]) -> Self {
-        Self(
-            bytes.iter().fold(0xcbf2_9ce4_8422_2325, |state, byte| {
-                (state ^ u64::from(*byte)).wrapping_mul(0x0000_0100_0000_01b3)
-            }),
-        )
-    }
-
-    /// Reads what [`fmt::Display`] wrote.
-    pub(crate) fn parse(text: &str) -> Option<Self> {
-        u64::from_str_radix(text, 16).ok().map(Self)
-    }
-}
-
-impl fmt::Display for Stamp {
-    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{:016x}", self.0)
-    }
-}
-
 /// What a file holds, by its bytes.
 pub fn stamp(bytes: &[u8]) -> Stamp {
     Stamp::of(bytes)
@@ -163,7 +141,16 @@ pub fn stamp(bytes: &[u8]) -> Stamp {
 /// # Errors
 /// [`StoreError`] where it cannot be read at all.
 pub fn stamp_of(path: &Path) -> Result<Stamp, StoreError> {
-    Ok(Stamp::of(&bytes_of(path)?))
+    let mut file = File::open(path).map_err(io_error(Doing::Opening, path))?.take(LARGEST + 1);
+    let (mut stamping, mut some) = (Stamping::default(), Vec::new());
+    while file.by_ref().take(1 << 20).read_to_end(&mut some).map_err(io_error(Doing::Reading, path))? > 0 {
+        stamping.add(&some);
+        some.clear();
+    }
+    if stamping.length() > LARGEST {
+        return Err(StoreError::TooLarge { path: path.to_owned() });
+    }
+    Ok(stamping.stamp())
 }
 
 pub(crate) fn bytes_of(path: &Path) -> Result<Vec<u8>, StoreError> {
@@ -189,14 +176,17 @@ pub fn open(path: &Path) -> Result<(Farm, Stamp), StoreError> {
 /// # Errors
 /// As [`open`], and where it is ended.
 pub fn open_told(path: &Path, tell: &Tell<'_>) -> Result<(Farm, Stamp), StoreError> {
+    let file = File::open(path).map_err(io_error(Doing::Opening, path))?;
+    if file.metadata().is_ok_and(|data| data.len() > BY_HAND) {
+        let quick = quick::read_from(file.take(LARGEST + 1), tell).map_err(io_error(Doing::Reading, path))?;
+        if let Some((farm, stamp, _)) = quick.filter(|(farm, _, length)| farm.format == FORMAT && *length <= LARGEST) {
+            return Ok((farm, stamp));
+        }
+        tell(0, None)?;
+    }
     let bytes = bytes_of(path)?;
-    // The stamp of a large file takes as long as a third of reading it.
-    let (farm, stamp) = thread::scope(|scope| {
-        let stamp = scope.spawn(|| Stamp::of(&bytes));
-        (read_told(&bytes, tell), stamp.join().unwrap_or_else(|_| Stamp::of(&bytes)))
-    });
-    let farm = farm.map_err(|source| StoreError::Read { source, path: path.to_owned() })?;
-    Ok((farm, stamp))
+    let farm = read_told(&bytes, tell).map_err(|source| StoreError::Read { source, path: path.to_owned() })?;
+    Ok((farm, Stamp::of(&bytes)))
 }
 
 /// Saves a farm without a backup of what stood there, as for a file that is new.
@@ -248,13 +238,13 @@ impl Save<'_> {
     /// As [`Save::run`].
     pub fn run_watched(&self, watch: &mut Watch<'_>) -> Result<Saved, StoreError> {
         let path = self.path;
-        let before = match bytes_of(path) {
-            Ok(bytes) => Some(bytes),
+        let standing = match stamp_of(path) {
+            Ok(stamp) => Some(stamp),
             Err(StoreError::Io { source, .. }) if source.kind() == io::ErrorKind::NotFound => None,
             Err(error) => return Err(error),
         };
-        match (self.stamp, &before) {
-            (Some(stamp), Some(before)) if Stamp::of(before) != stamp => {
+        match (self.stamp, standing) {
+            (Some(stamp), Some(standing)) if standing != stamp => {
                 return Err(StoreError::ChangedOnDisk { path: path.to_owned() });
             }
             // Where a stick was, an empty folder may be left, and what is saved there is hidden when the stick is back.
@@ -265,18 +255,15 @@ impl Save<'_> {
         if text.len() as u64 > LARGEST {
             return Err(StoreError::Grown { path: path.to_owned() });
         }
-        if let Some(before) = &before
-            && says_the_same(before, &text)
+        if let Some(stamp) = standing
+            && says_the_same(path, &text).map_err(io_error(Doing::Reading, path))?
         {
-            return Ok(Saved { stamp: Stamp::of(before), backup: None, remark: None });
+            return Ok(Saved { stamp, backup: None, remark: None });
         }
         let target = Target::of(path)?;
-        let kept = match (before, self.backups) {
-            (Some(before), Some(backups)) => Some(backups.keep(path, &before, watch)),
-            _ => None,
-        };
+        let kept = self.backups.filter(|_| standing.is_some()).map(|backups| backups.keep(path, watch));
         let spare = self.backups.and_then(|backups| Some(saving_in_spare(path, backups.spare.as_ref()?)));
-        target.put(text.as_bytes(), spare.as_deref(), watch)?;
+        target.put(Content::Bytes(text.as_bytes()), spare.as_deref(), watch)?;
         let (backup, remark) = match kept {
             Some(Ok(backup)) => (Some(backup), None),
             Some(Err(error)) => (None, Some(error.to_string())),
@@ -343,7 +330,7 @@ pub fn put_report_told(path: &Path, bytes: &[u8], report: Report, tell: &Tell<'_
         Step::Make | Step::Write(_) | Step::Rights | Step::Flush => tell(0, None).map_err(io::Error::other),
         _ => Ok(()),
     };
-    put_watched(path, bytes, &mut watch).map_err(|error| match error {
+    put_watched(path, Content::Bytes(bytes), &mut watch).map_err(|error| match error {
         StoreError::Io { source, .. } if is_cancelled(&source) => StoreError::Cancelled(Cancelled),
         error => error,
     })
@@ -371,19 +358,4 @@ fn is_farm(head: &[u8]) -> bool {
         rest = after.trim_start();
     }
     rest.strip_prefix("Farm").unwrap_or(rest).trim_start().starts_with('(')
-}
-
-#[cfg(test)]
-mod tests {
-    use super::Stamp;
-
-    // The values that the authors of FNV-1a publish for these texts.
-    #[test]
-    fn stamps_are_the_published_hash() {
-        for (text, hash) in [("", "cbf29ce484222325"), ("a", "af63dc4c8601ec8c"), ("foobar", "85944171f73967e8")] {
-            let stamp = Stamp::of(text.as_bytes());
-            assert_eq!(stamp.to_string(), hash);
-            assert_eq!(Stamp::parse(hash), Some(stamp));
-        }
-    }
 }

@@ -171,7 +171,7 @@ fn an_id_that_stands_twice_is_refused_with_its_place() {
 fn sums_over_the_records_csv_are_the_records_sums() {
     use tankard_core::farm::{Record, RecordField, RecordLine};
     let field = |name: &str, area: &str| RecordField {
-        crop: "corn".to_owned(),
+        crop: "corn".into(),
         ..RecordField::new(name, AsTyped::parse(area).unwrap())
     };
     let line = |name: &str, amount: &str| RecordLine::new(name, name, AsTyped::parse(amount).unwrap());
@@ -180,7 +180,7 @@ fn sums_over_the_records_csv_are_the_records_sums() {
         fields: [("a".to_owned(), field("A", "30 ha")), ("b".to_owned(), field("B", "10 ha"))].into(),
         volume: Some(AsTyped::parse("6000 L").unwrap()),
         lines: vec![line("liquid", "64 L"), line("dry", "8 kg")],
-        note: "one, two".to_owned(),
+        note: "one, two".into(),
         ..Record::new("Two fields, \"quoted\"", "2031-06-12".parse().unwrap())
     };
     farm.records.insert("r".to_owned(), record);

@@ -231,17 +231,17 @@ fn entry(farm: &Farm, record: &Record) -> Entry {
     let mut usual = |name: &str, value: String| pairs.push((name.to_owned(), value));
     usual(t!("paper-began"), clock_of(record.start));
     usual(t!("paper-ended"), clock_of(record.end));
-    usual(t!("paper-applicator"), record.operator.clone());
-    usual(t!("paper-certificate-number"), record.certificate.clone());
-    usual(t!("paper-weeds-or-pests"), record.weeds.join(", "));
+    usual(t!("paper-applicator"), record.operator.to_string());
+    usual(t!("paper-certificate-number"), record.certificate.to_string());
+    usual(t!("paper-weeds-or-pests"), record.weeds.iter().map(AsRef::as_ref).collect::<Vec<&str>>().join(", "));
     usual(
         t!("paper-spray-volume"),
         listed(&[typed(record.volume.as_ref()), said(&typed(record.planned.as_ref()), planned)]),
     );
     let machine = [
-        record.rig.clone(),
-        record.method.clone(),
-        record.nozzles.clone(),
+        record.rig.to_string(),
+        record.method.to_string(),
+        record.nozzles.to_string(),
         typed(record.pressure.as_ref()),
         typed(record.speed.as_ref()),
         said(&typed(record.height.as_ref()), |height| t!("paper-nozzle-height", height = height)),
@@ -253,25 +253,25 @@ fn entry(farm: &Farm, record: &Record) -> Entry {
             pairs.push((name.to_owned(), value));
         }
     };
-    also(t!("paper-supervised-by"), record.supervisor.clone());
-    also(t!("paper-also-worked-on-it"), record.helpers.clone());
+    also(t!("paper-supervised-by"), record.supervisor.to_string());
+    also(t!("paper-also-worked-on-it"), record.helpers.to_string());
     if let Some(customer) = &record.customer {
         let copied = customer.copied.map(|day| t!("paper-copy-handed-over", day = short_date(day))).unwrap_or_default();
-        let parts = [customer.name.clone(), customer.address.clone(), customer.phone.clone(), copied];
+        let parts = [customer.name.to_string(), customer.address.to_string(), customer.phone.to_string(), copied];
         also(t!("paper-for"), listed(&parts));
     }
-    also(t!("paper-water"), record.water.clone());
+    also(t!("paper-water"), record.water.to_string());
     also(t!("paper-loads"), record.loads.map(|loads| loads.to_string()).unwrap_or_default());
     also(
         t!("paper-left-over"),
         record
             .left
             .as_ref()
-            .map(|left| listed(&[left.volume.text().to_owned(), left.went.clone()]))
+            .map(|left| listed(&[left.volume.text().to_owned(), left.went.to_string()]))
             .unwrap_or_default(),
     );
-    also(t!("paper-cleaned-out"), record.clean_out.clone());
-    also(t!("paper-forecast-kept"), record.expected.as_ref().map(expected).unwrap_or_default());
+    also(t!("paper-cleaned-out"), record.clean_out.to_string());
+    also(t!("paper-forecast-kept"), record.expected.as_deref().map(expected).unwrap_or_default());
     also(t!("paper-record-made"), record.made.map(moment).unwrap_or_default());
     for (key, value) in &record.more {
         let own = farm.keeping.own.get(key).map(|element| element.name.clone());
@@ -279,13 +279,13 @@ fn entry(farm: &Farm, record: &Record) -> Entry {
     }
     let mut notes = Vec::new();
     if !record.note.is_empty() {
-        notes.push((t!("paper-note").to_owned(), record.note.clone()));
+        notes.push((t!("paper-note").to_owned(), record.note.to_string()));
     }
     for outcome in &record.outcomes {
         notes.push((t!("paper-outcome").to_owned(), outcome_words(record, outcome)));
     }
     Entry {
-        title: record.name.clone(),
+        title: record.name.to_string(),
         date: long_date(record.date),
         pairs,
         fields: record.fields.values().map(field).collect(),
@@ -303,7 +303,7 @@ fn expected(expected: &tankard_core::farm::Expected) -> String {
             .unwrap_or_default()
     }
     let parts = [
-        expected.source.clone(),
+        expected.source.to_string(),
         said(&ends(expected.wind.as_ref()), |wind| t!("paper-expected-wind", wind = wind)),
         said(&typed(expected.gust.as_ref()), |gusts| t!("paper-expected-gusts", gusts = gusts)),
         said(&expected.wind_from, |from| t!("paper-expected-from", from = from)),
@@ -319,15 +319,15 @@ fn outcome_words(record: &Record, outcome: &Outcome) -> String {
         Some(Effect::Injury(kind)) => t!("paper-injury", kind = kind),
         None => String::new(),
     };
-    let field = record.fields.get(&outcome.field).map_or(&outcome.field, |field| &field.name);
+    let field = record.fields.get(outcome.field.as_str()).map_or(&outcome.field, |field| &field.name);
     let rated = listed(&[effect, typed(outcome.rating.as_ref())]);
     let photos = said(&outcome.photos.join(", "), |photos| t!("paper-photos", photos = photos));
     listed(&[
         short_date(outcome.date),
-        field.clone(),
+        field.to_string(),
         rated,
         said(&outcome.by, |by| t!("paper-by-whom", by = by)),
-        outcome.note.clone(),
+        outcome.note.to_string(),
         photos,
     ])
 }
@@ -336,7 +336,7 @@ fn reading(reading: &Reading) -> [String; 6] {
     [
         clock_of(reading.at),
         typed(reading.wind.as_ref()),
-        reading.wind_from.clone(),
+        reading.wind_from.to_string(),
         typed(reading.gust.as_ref()),
         typed(reading.temperature.as_ref()),
         typed(reading.humidity.as_ref()),
@@ -346,15 +346,18 @@ fn reading(reading: &Reading) -> [String; 6] {
 fn field(field: &RecordField) -> [String; 6] {
     let part = if field.part.is_empty() { String::new() } else { format!(" ({})", field.part) };
     let planned = said(&typed(field.planned.as_ref()), planned);
-    let crop =
-        [field.crop.clone(), said(&field.crop_code, |code| t!("paper-crop-code", code = code)), field.variety.clone()];
+    let crop = [
+        field.crop.to_string(),
+        said(&field.crop_code, |code| t!("paper-crop-code", code = code)),
+        field.variety.to_string(),
+    ];
     [
         format!("{}{part}", field.name),
         listed(&[field.area.text().to_owned(), planned]),
         listed(&crop),
-        field.stage.clone(),
+        field.stage.to_string(),
         field.planted.map(short_date).unwrap_or_default(),
-        listed(&[field.location.clone(), said(&field.parcel, |parcel| t!("paper-parcel", parcel = parcel))]),
+        listed(&[field.location.to_string(), said(&field.parcel, |parcel| t!("paper-parcel", parcel = parcel))]),
     ]
 }
 
@@ -377,10 +380,10 @@ fn product(farm: &Farm, record: &Record, line: &RecordLine) -> Product {
     under.push(said(&typed(line.planned.as_ref()), planned));
     under.push(said(&typed(line.price.as_ref()), |price| t!("paper-price", price = price)));
     Product {
-        name: line.name.clone(),
+        name: line.name.to_string(),
         restricted: line.restricted,
         under: listed(&under),
-        registration: line.registration.clone(),
+        registration: line.registration.to_string(),
         amount: line.amount.text().to_owned(),
         rate,
     }

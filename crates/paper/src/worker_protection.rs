@@ -82,7 +82,7 @@ struct Sheet {
 fn sheet(farm: &Farm, record: &Record, posted: &Posting) -> Sheet {
     let site = |field: &tankard_core::farm::RecordField| {
         let part = if field.part.is_empty() { String::new() } else { format!(", {}", field.part) };
-        [format!("{}{part}, {}", field.name, field.area.text()), field.crop.clone(), field.location.clone()]
+        [format!("{}{part}, {}", field.name, field.area.text()), field.crop.to_string(), field.location.to_string()]
     };
     let pesticides = record.lines.iter().filter(|line| is_pesticide(farm, line));
     let product = |line: &tankard_core::farm::RecordLine| {
@@ -92,7 +92,7 @@ fn sheet(farm: &Farm, record: &Record, posted: &Posting) -> Sheet {
             Some(0) => t!("paper-no-entry-time").to_owned(),
             Some(hours) => format!("{hours} h"),
         };
-        [line.name.clone(), line.registration.clone(), actives.join(", "), hours]
+        [line.name.to_string(), line.registration.to_string(), actives.join(", "), hours]
     };
     let ends = |at: DateTime| format!("{}, {}", long_date(at.date()), clock_of(Some(at.time())));
     let entry = &posted.entry;
@@ -103,7 +103,7 @@ fn sheet(farm: &Farm, record: &Record, posted: &Posting) -> Sheet {
         (false, hours) => t!("paper-at-least-h-not-known-for", hours = hours, unknown = entry.unknown.join(", ")),
     };
     Sheet {
-        name: record.name.clone(),
+        name: record.name.to_string(),
         date: long_date(record.date),
         start: clock_of(record.start),
         end: match record.ended() {

@@ -138,7 +138,7 @@ fn one_size(fields: u32, records: u32) -> Result<(), Box<dyn Error>> {
     say("a letter in a rate box, to the plan", letter);
     let letter = best(20, || {
         if let Some((_, record)) = farm.records.last_mut() {
-            record.note.push('.');
+            record.note = format!("{}.", record.note).into();
         }
         known.catch_up(&farm);
         plan_of(&farm, &known, OPEN)
@@ -160,7 +160,7 @@ fn one_size(fields: u32, records: u32) -> Result<(), Box<dyn Error>> {
     let record = best(5, || {
         points.push(farm.clone());
         if let Some((_, record)) = farm.records.last_mut() {
-            record.note.push('.');
+            record.note = format!("{}.", record.note).into();
         }
     });
     say("such a copy, and then an edit of a record", record);

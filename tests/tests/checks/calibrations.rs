@@ -195,7 +195,7 @@ pub(super) fn rinse_way(row: &Row) -> Result<Verdict, String> {
         return close(row, area_in(plan.last_ground.ok_or("no ground")?, &row.unit)?);
     }
     let source = row.need("source")?;
-    let way = plan.ways.iter().find(|way| way.source.contains(source)).ok_or("no such way")?;
+    let way = plan.ways.iter().find(|way| way.basis.source().contains(source)).ok_or("no such way")?;
     match row.need("ask")? {
         "each" => close(row, way.each.to_us_gallons()),
         "rinses" => close(row, f64::from(way.rinses)),

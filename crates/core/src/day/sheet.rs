@@ -16,7 +16,7 @@ use crate::farm::label::Says;
 use crate::farm::{Day, Farm, Id, Paper, Pass, Product};
 use crate::finding::Level;
 use crate::label::{listed, once};
-use crate::language::{Say, t};
+use crate::language::{Say, t, yes_or_no};
 use crate::loads::card::{long_date, re_entry_hours, said_in, short_date};
 use crate::loads::{day_limits, drawn};
 use crate::plan::Plan;
@@ -483,9 +483,9 @@ fn in_the_tank(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> Option<Stri
     Some(t!(
         "day-begin-with-the-in-the-tank",
         volume = volume,
-        of_a_pass = if giver.is_some() { "yes" } else { "no" },
+        of_a_pass = yes_or_no(giver.is_some()),
         name = giver.map_or("", |giver| giver.name.as_str()),
-        right_before = if not_there { "no" } else { "yes" }
+        right_before = yes_or_no(!not_there)
     ))
 }
 

@@ -39,7 +39,7 @@ fn traces(
         } else {
             t!("day-no-order-without-that-is-as")
         };
-        let text = t!("day-goes-to-after", name = pass.name, fields = names(&fields), after = after, says = row.says);
+        let text = t!("day-goes-to-after", name = pass.name, fields = names(&fields), after = after, says = row.says());
         findings.push(Finding::check(Subject::Pass(id.clone()), text, row.basis()).hint(hint));
     }
     for (row, fields) in unclear(farm, last, pass) {

@@ -4,7 +4,7 @@
 //! CropLife International, Technical Monograph No. 2, Catalogue of pesticide formulation types and international coding
 //! system. The names and hints stand in `assets/formulations.csv`.
 
-use crate::language::{Say, say};
+use crate::language::{self, Say, say};
 use std::sync::LazyLock;
 
 use serde::{Deserialize, Serialize};
@@ -101,7 +101,7 @@ impl Formulation {
 
     /// The name of the type.
     pub fn name(self) -> &'static str {
-        self.row().map_or(self.code(), |row| row.name.as_str())
+        self.row().map_or(self.code(), |row| language::row(&row.name))
     }
 
     /// How it is put into the tank, in the words of common practice.

@@ -210,6 +210,17 @@ impl Stance {
         }
     }
 
+    /// The word by which tables, labels and files know it: the same whatever language is spoken.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Required => "required",
+            Self::Preferred => "preferred",
+            Self::Allowed => "allowed",
+            Self::Discouraged => "discouraged",
+            Self::Forbidden => "forbidden",
+        }
+    }
+
     /// In words.
     pub fn name(self) -> &'static str {
         match self {

@@ -7,6 +7,7 @@ pub mod advice;
 pub mod aim;
 pub mod calibration;
 pub mod card;
+pub mod crop;
 pub mod day;
 pub mod differs;
 pub mod field;
@@ -29,6 +30,7 @@ pub mod seal;
 pub mod shape;
 pub mod sun_time;
 pub mod surrounding;
+pub mod text;
 mod unique;
 pub mod water;
 
@@ -59,6 +61,7 @@ pub use seal::{Amendment, Change, Said, Signature};
 pub use shape::{Shape, ShapeError};
 pub use sun_time::SunTime;
 pub use surrounding::{Background, Gateway, Surrounding, SurroundingKind};
+pub use text::Text;
 pub use water::{Clarity, Water};
 
 use crate::language::{Language, t};

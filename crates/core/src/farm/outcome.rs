@@ -4,7 +4,7 @@ use indexmap::IndexMap;
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
 
-use super::Id;
+use super::{Id, Text};
 use crate::quantity::{AsTyped, Share};
 
 /// A look at a field after a pass.
@@ -12,7 +12,7 @@ use crate::quantity::{AsTyped, Share};
 #[serde(deny_unknown_fields)]
 pub struct Outcome {
     /// The field.
-    pub field: Id,
+    pub field: Text,
     /// The day.
     pub date: Date,
     /// What was rated; none for a note or a photo alone.
@@ -22,23 +22,23 @@ pub struct Outcome {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub rating: Option<AsTyped<Share>>,
     /// Who looked.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub by: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub by: Text,
     /// Where photos are, as paths.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub photos: Vec<String>,
     /// In words.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub note: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub note: Text,
 }
 
 /// What is rated.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 pub enum Effect {
     /// Control of a weed, by its name.
-    Control(String),
+    Control(Text),
     /// Injury of the crop: burn, stunting, bleaching, in words.
-    Injury(String),
+    Injury(Text),
 }
 
 /// Two treatments beside one another: strips of a field, or paired fields.

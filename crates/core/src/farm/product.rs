@@ -213,6 +213,17 @@ impl Charge {
     /// All of them.
     pub const ALL: [Self; 5] = [Self::NotStated, Self::NonIonic, Self::Cationic, Self::Anionic, Self::Amphoteric];
 
+    /// The word by which tables, labels and files know it: the same whatever language is spoken.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::NonIonic => "non-ionic",
+            Self::Cationic => "cationic",
+            Self::Anionic => "anionic",
+            Self::Amphoteric => "amphoteric",
+            Self::NotStated => "not stated",
+        }
+    }
+
     /// In words.
     pub fn name(self) -> &'static str {
         match self {

@@ -8,7 +8,7 @@ use indexmap::IndexMap;
 use jiff::civil::{Date, DateTime, Time};
 use serde::{Deserialize, Serialize};
 
-use super::{AdjuvantClass, Amendment, Droplets, Id, Outcome, ProductKind, Signature, is_default};
+use super::{AdjuvantClass, Amendment, Droplets, Id, Outcome, ProductKind, Signature, Text, is_default};
 use crate::quantity::{
     ActiveBasis, Amount, Area, AsTyped, Length, Mass, Pressure, Price, Share, Speed, Temperature, Volume,
 };
@@ -19,9 +19,9 @@ use crate::quantity::{
 pub struct Record {
     /// The pass it was planned as, if it was.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub pass: Option<Id>,
+    pub pass: Option<Text>,
     /// What the pass was called.
-    pub name: String,
+    pub name: Text,
     /// The day.
     pub date: Date,
     /// When spraying began.
@@ -49,19 +49,19 @@ pub struct Record {
     pub lines: Vec<RecordLine>,
     /// The weeds or pests it was meant for, by name.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
-    pub weeds: Vec<String>,
+    pub weeds: Vec<Text>,
     /// Name of the water.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub water: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub water: Text,
     /// Name of the rig.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub rig: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub rig: Text,
     /// How it was put out, such as "ground boom" or "hand gun"; empty for a ground boom.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub method: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub method: Text,
     /// The nozzles, as their maker calls them.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub nozzles: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub nozzles: Text,
     /// Pressure at the boom.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub pressure: Option<AsTyped<Pressure>>,
@@ -72,14 +72,14 @@ pub struct Record {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub height: Option<AsTyped<Length>>,
     /// How the rig was cleaned out before and after.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub clean_out: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub clean_out: Text,
     /// Wind at boom height, at the start.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub wind: Option<AsTyped<Speed>>,
     /// Direction from which it blew.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub wind_from: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub wind_from: Text,
     /// Strongest gust.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub gust: Option<AsTyped<Speed>>,
@@ -97,22 +97,22 @@ pub struct Record {
     pub droplets: Option<Droplets>,
     /// What the forecast had for the time, kept when the record was made.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub expected: Option<Expected>,
+    pub expected: Option<Box<Expected>>,
     /// Who sprayed.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub operator: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub operator: Text,
     /// Certificate number of the applicator.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub certificate: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub certificate: Text,
     /// Who supervised, where the one who sprayed is not certified.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub supervisor: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub supervisor: Text,
     /// Others who worked on it, such as who mixed and loaded.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub helpers: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub helpers: Text,
     /// For whom it was sprayed, where it was not for the farm itself.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub customer: Option<Customer>,
+    pub customer: Option<Box<Customer>>,
     /// What else a place or the farm asks for, by the key of the record profile's element or of the farm's own.
     #[serde(default, skip_serializing_if = "IndexMap::is_empty", deserialize_with = "super::unique::map")]
     pub more: IndexMap<Id, String>,
@@ -120,11 +120,11 @@ pub struct Record {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub made: Option<DateTime>,
     /// Anything else.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub note: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub note: Text,
     /// Who signed it. From then on it is amended, not edited.
     #[serde(default, skip_serializing_if = "Option::is_none")]
-    pub signed: Option<Signature>,
+    pub signed: Option<Box<Signature>>,
     /// What was changed after it was signed, in order.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     pub amendments: Vec<Amendment>,
@@ -140,8 +140,8 @@ pub struct Left {
     /// How much.
     pub volume: AsTyped<Volume>,
     /// Where it went, in words: "thinned and sprayed out on the first field".
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub went: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub went: Text,
 }
 
 /// A reading of the weather after the first.
@@ -155,8 +155,8 @@ pub struct Reading {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub wind: Option<AsTyped<Speed>>,
     /// Direction from which it blew.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub wind_from: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub wind_from: Text,
     /// Strongest gust.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub gust: Option<AsTyped<Speed>>,
@@ -173,13 +173,13 @@ pub struct Reading {
 #[serde(deny_unknown_fields)]
 pub struct Customer {
     /// Name.
-    pub name: String,
+    pub name: Text,
     /// Address.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub address: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub address: Text,
     /// Telephone.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub phone: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub phone: Text,
     /// The day on which a copy was handed over.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub copied: Option<Date>,
@@ -190,7 +190,7 @@ pub struct Customer {
 #[serde(deny_unknown_fields)]
 pub struct Expected {
     /// From which forecast, and for which hours.
-    pub source: String,
+    pub source: Text,
     /// Mean wind: the weakest and the strongest hour.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub wind: Option<(AsTyped<Speed>, AsTyped<Speed>)>,
@@ -198,8 +198,8 @@ pub struct Expected {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub gust: Option<AsTyped<Speed>>,
     /// Direction from which it was to blow.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub wind_from: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub wind_from: Text,
     /// Air temperature: the coldest and the warmest hour.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub temperature: Option<(AsTyped<Temperature>, AsTyped<Temperature>)>,
@@ -213,53 +213,53 @@ pub struct Expected {
 #[serde(deny_unknown_fields)]
 pub struct RecordField {
     /// Its name then.
-    pub name: String,
+    pub name: Text,
     /// The area sprayed.
     pub area: AsTyped<Area>,
     /// Its crop.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub crop: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub crop: Text,
     /// Its stage.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub stage: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub stage: Text,
     /// The area that was planned.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub planned: Option<AsTyped<Area>>,
     /// Which part of it, in words: "spot", "north strip"; empty for all of it.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub part: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub part: Text,
     /// Its variety.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub variety: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub variety: Text,
     /// Day of planting.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub planted: Option<Date>,
     /// Where it lies: county, township, range and section, a legal description, or latitude and longitude.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub location: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub location: Text,
     /// The reference of the parcel in the aid claim.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub parcel: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub parcel: Text,
     /// The EPPO code of the crop.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub crop_code: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub crop_code: Text,
 }
 
 impl RecordField {
     /// A field with an area, and nothing else known.
     pub fn new(name: &str, area: AsTyped<Area>) -> Self {
         Self {
-            name: name.to_owned(),
+            name: name.into(),
             area,
-            crop: String::new(),
-            stage: String::new(),
+            crop: Text::new(),
+            stage: Text::new(),
             planned: None,
-            part: String::new(),
-            variety: String::new(),
+            part: Text::new(),
+            variety: Text::new(),
             planted: None,
-            location: String::new(),
-            parcel: String::new(),
-            crop_code: String::new(),
+            location: Text::new(),
+            parcel: Text::new(),
+            crop_code: Text::new(),
         }
     }
 }
@@ -269,20 +269,20 @@ impl RecordField {
 #[serde(deny_unknown_fields)]
 pub struct RecordLine {
     /// The product.
-    pub product: Id,
+    pub product: Text,
     /// Its name then.
-    pub name: String,
+    pub name: Text,
     /// Its registration number then.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub registration: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub registration: Text,
     /// How much of it went out in all.
     pub amount: AsTyped<Amount>,
     /// How much was planned.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub planned: Option<AsTyped<Amount>>,
     /// The lots it came from, as printed on the containers, apart by commas.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub lot: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub lot: Text,
     /// Its price then.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub price: Option<AsTyped<Price>>,
@@ -310,12 +310,12 @@ impl RecordLine {
     /// An amount of a product, and nothing else known.
     pub fn new(product: &str, name: &str, amount: AsTyped<Amount>) -> Self {
         Self {
-            product: product.to_owned(),
-            name: name.to_owned(),
-            registration: String::new(),
+            product: product.into(),
+            name: name.into(),
+            registration: Text::new(),
             amount,
             planned: None,
-            lot: String::new(),
+            lot: Text::new(),
             price: None,
             kind: None,
             class: None,
@@ -332,10 +332,10 @@ impl RecordLine {
 #[serde(deny_unknown_fields)]
 pub struct RecordActive {
     /// ISO common name.
-    pub name: String,
+    pub name: Text,
     /// Resistance group.
-    #[serde(default, skip_serializing_if = "String::is_empty")]
-    pub group: String,
+    #[serde(default, skip_serializing_if = "Text::is_empty")]
+    pub group: Text,
     /// How it is counted.
     pub basis: ActiveBasis,
     /// How much of it.
@@ -347,7 +347,7 @@ impl Record {
     pub fn new(name: &str, date: Date) -> Self {
         Self {
             pass: None,
-            name: name.to_owned(),
+            name: name.into(),
             date,
             start: None,
             end: None,
@@ -358,30 +358,30 @@ impl Record {
             left: None,
             lines: Vec::new(),
             weeds: Vec::new(),
-            water: String::new(),
-            rig: String::new(),
-            method: String::new(),
-            nozzles: String::new(),
+            water: Text::new(),
+            rig: Text::new(),
+            method: Text::new(),
+            nozzles: Text::new(),
             pressure: None,
             speed: None,
             height: None,
-            clean_out: String::new(),
+            clean_out: Text::new(),
             wind: None,
-            wind_from: String::new(),
+            wind_from: Text::new(),
             gust: None,
             temperature: None,
             humidity: None,
             readings: Vec::new(),
             droplets: None,
             expected: None,
-            operator: String::new(),
-            certificate: String::new(),
-            supervisor: String::new(),
-            helpers: String::new(),
+            operator: Text::new(),
+            certificate: Text::new(),
+            supervisor: Text::new(),
+            helpers: Text::new(),
             customer: None,
             more: IndexMap::new(),
             made: None,
-            note: String::new(),
+            note: Text::new(),
             signed: None,
             amendments: Vec::new(),
             outcomes: Vec::new(),

@@ -3,12 +3,14 @@
 use jiff::civil::DateTime;
 use serde::{Deserialize, Serialize};
 
+use super::Text;
+
 /// A signature. From then on the record is amended, not edited.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Signature {
     /// Who signed.
-    pub by: String,
+    pub by: Text,
     /// When, by the farm's clock.
     pub at: DateTime,
     /// The seal over the record as it was signed: SHA-256 in hexadecimal digits.

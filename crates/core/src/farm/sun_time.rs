@@ -2,8 +2,10 @@
 
 use serde::{Deserialize, Serialize};
 
+use crate::fold::folded;
 use crate::language::{Say, say, t};
 use crate::quantity::{Duration, Quantity};
+use crate::words::plain;
 
 /// A time of day by the sun.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Serialize, Deserialize)]
@@ -23,6 +25,11 @@ impl SunTime {
 }
 
 impl SunTime {
+    /// In words, as they can be typed.
+    pub fn words(self) -> String {
+        self.on_card().aloud()
+    }
+
     /// In words on a card.
     pub fn on_card(self) -> Say {
         let (hours, minutes) = (self.minutes.abs() / 60, self.minutes.abs() % 60);
@@ -42,6 +49,7 @@ impl SunTime {
     }
 }
 
+/// As files hold it, whatever language is spoken.
 impl std::fmt::Display for SunTime {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         let event = if self.sunset { "sunset" } else { "sunrise" };
@@ -56,25 +64,42 @@ impl std::fmt::Display for SunTime {
     }
 }
 
+/// What is typed for the event, in any language, and whether it is sunset; the longer first.
+const EVENTS: [(&str, bool); 8] = [
+    ("sunrise", false),
+    ("sunset", true),
+    ("la salida del sol", false),
+    ("la puesta del sol", true),
+    ("salida del sol", false),
+    ("puesta del sol", true),
+    ("amanecer", false),
+    ("atardecer", true),
+];
+/// What is typed before it.
+const SIDES: [(&str, f64); 6] = [
+    ("after", 1.0),
+    ("before", -1.0),
+    ("despues de", 1.0),
+    ("antes de", -1.0),
+    ("despues del", 1.0),
+    ("antes del", -1.0),
+];
+
 impl std::str::FromStr for SunTime {
     type Err = String;
 
     fn from_str(text: &str) -> Result<Self, String> {
         let wrong = || t!("farm-is-no-time-by-the-sun", text = text.trim());
-        let lower = text.trim().to_lowercase();
-        let (rest, sunset) = match (lower.strip_suffix("sunrise"), lower.strip_suffix("sunset")) {
-            (Some(rest), _) => (rest.trim(), false),
-            (_, Some(rest)) => (rest.trim(), true),
-            _ => return Err(wrong()),
-        };
+        let typed = plain(&folded(text));
+        let (rest, sunset) = EVENTS
+            .iter()
+            .find_map(|(event, sunset)| Some((typed.strip_suffix(event)?.trim_end(), *sunset)))
+            .ok_or_else(wrong)?;
         if rest.is_empty() {
             return Ok(Self { sunset, minutes: 0 });
         }
-        let (span, sign) = match (rest.strip_suffix("after"), rest.strip_suffix("before")) {
-            (Some(span), _) => (span, 1.0),
-            (_, Some(span)) => (span, -1.0),
-            _ => return Err(wrong()),
-        };
+        let (span, sign) =
+            SIDES.iter().find_map(|(word, sign)| Some((rest.strip_suffix(word)?, *sign))).ok_or_else(wrong)?;
         let minutes = (Duration::parse(span).map_err(|_| wrong())?.to_seconds() / 60.0).round() * sign;
         if minutes.abs() > 720.0 {
             return Err(wrong());
@@ -101,6 +126,22 @@ impl From<SunTime> for String {
 #[cfg(test)]
 mod tests {
     use super::SunTime;
+    use crate::language::{Language, speaking};
+
+    #[test]
+    fn times_are_typed_and_said_in_each_language_and_kept_in_one() {
+        for language in Language::ALL {
+            for kept in ["sunrise", "sunset", "1 h after sunrise", "2 h before sunset", "1 h 30 min after sunset"] {
+                let time: SunTime = kept.parse().unwrap();
+                let said = speaking(language, || time.words());
+                assert_eq!(said.parse(), Ok(time), "{said}");
+                assert_eq!(time.to_string(), kept);
+            }
+        }
+        assert_eq!("30 min despues del amanecer".parse::<SunTime>().map(|time| time.minutes), Ok(30));
+        assert_eq!("Puesta del Sol".parse(), Ok(SunTime::SUNSET));
+        assert!("1 h amanecer".parse::<SunTime>().is_err());
+    }
 
     #[test]
     fn times_by_the_sun_are_read_and_shown() {

@@ -71,6 +71,15 @@ impl Clarity {
     /// All of them, the clearest first.
     pub const ALL: [Self; 3] = [Self::Clear, Self::Cloudy, Self::Dirty];
 
+    /// The word by which tables, labels and files know it: the same whatever language is spoken.
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Clear => "clear",
+            Self::Cloudy => "cloudy",
+            Self::Dirty => "dirty",
+        }
+    }
+
     /// In words.
     pub fn name(self) -> &'static str {
         match self {

@@ -40,6 +40,15 @@ fn says(list: &str, word: &str) -> bool {
     })
 }
 
+/// The words by which labels name what lies beside a field.
+pub(crate) fn words_of_neighbours() -> Vec<String> {
+    let mut all: Vec<String> =
+        rows().iter().flat_map(|row| row.words.split(',')).map(|word| word.trim().to_owned()).collect();
+    all.sort();
+    all.dedup();
+    all
+}
+
 /// Whether a label's words mean something that is drawn.
 pub(crate) fn mean(words: &str, drawn: &Surrounding) -> bool {
     mean_name(words, drawn) || mean_kind(words, drawn.kind)

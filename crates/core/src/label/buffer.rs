@@ -8,7 +8,7 @@ use crate::farm::label::Says;
 use crate::farm::{Neighbour, Surrounding};
 use crate::finding::Finding;
 use crate::ground::{named, strips};
-use crate::language::t;
+use crate::language::{t, yes_or_no};
 use crate::quantity::{AsTyped, Length, Quantity};
 
 /// The widest strip that a product keeps to each neighbour of a field, where it reaches it.
@@ -23,7 +23,6 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
         let Some((width, spoken)) = reaching(strips.iter().cloned(), neighbour) else { continue };
         let distance = neighbour.distance.as_ref().map(AsTyped::value);
         let units = here.farm.units;
-        let yes = |is: bool| if is { "yes" } else { "no" };
         let side = neighbour.side.trim();
         let down = matches!(spoken.statement.says, Says::Buffer { downwind_only: true, .. });
         let (asked, what, field) = (width.show(units), neighbour.what.trim(), &here.field.name);
@@ -33,10 +32,10 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
                 t!(
                     "label-keeps-from-that-is-away",
                     who = who,
-                    downwind = yes(down),
+                    downwind = yes_or_no(down),
                     width = asked,
                     what = what,
-                    side_is_typed = yes(!side.is_empty()),
+                    side_is_typed = yes_or_no(!side.is_empty()),
                     side = side,
                     field = field,
                     distance = distance.show(units)
@@ -44,18 +43,18 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
                 t!(
                     "label-leave-a-strip-of-unsprayed-along",
                     width = (width - distance).show(units),
-                    which = yes(down),
-                    which2 = yes(unsprayed)
+                    which = yes_or_no(down),
+                    which2 = yes_or_no(unsprayed)
                 ),
             ),
             None => (
                 t!(
                     "label-keeps-from-how-far-that-lies",
                     who = who,
-                    downwind = yes(down),
+                    downwind = yes_or_no(down),
                     width = asked,
                     what = what,
-                    side_is_typed = yes(!side.is_empty()),
+                    side_is_typed = yes_or_no(!side.is_empty()),
                     side = side,
                     field = field
                 ),

@@ -116,7 +116,7 @@ pub(crate) fn recorded(here: &Here, findings: &mut Vec<Finding>) {
     let all = binds(here.farm, here.log, here.field_id, field, harvest);
     let latest = all
         .iter()
-        .filter(|bind| bind.record.pass.as_ref() != Some(here.pass_id) || bind.record.date != here.pass.date)
+        .filter(|bind| bind.record.pass.as_deref() != Some(here.pass_id.as_str()) || bind.record.date != here.pass.date)
         .filter(|bind| matches!(bind.binds, Binds::Harvest { .. }) && bind.record.date <= harvest)
         .max_by_key(|bind| bind.until);
     let Some(bind) = latest else { return };

@@ -31,6 +31,7 @@ pub mod when;
 
 use when::Situation;
 
+use crate::farm::crop::Named;
 use crate::farm::label::{Says, When};
 use crate::farm::{Farm, Field, Id, Law, Pass, Product, Statement};
 use crate::finding::{Basis, Finding, Subject};
@@ -326,16 +327,9 @@ pub(crate) fn names_crop(statement: &Statement, crop: &str) -> bool {
     let names = || statement.crop.split(',').map(str::trim);
     // Mostly both are written alike, which is quickly told.
     statement.crop.trim().is_empty() || names().any(|name| name.eq_ignore_ascii_case(crop.trim())) || {
-        let crop = plain_crop(crop);
-        names().any(|name| plain_crop(name) == crop)
+        let crop = Named::of(crop);
+        names().any(|name| Named::of(name).is(&crop))
     }
-}
-
-/// A crop's name without what people write differently for the same crop: case, spaces and a plural's end. Another word
-/// for it is another crop here, since a label may mean field corn and not sweet corn; that is said where it matters.
-pub(crate) fn plain_crop(name: &str) -> String {
-    let word = |word: &str| word.strip_suffix('s').unwrap_or(word).to_owned();
-    name.to_lowercase().split_whitespace().map(word).collect::<Vec<_>>().join(" ")
 }
 
 #[cfg(test)]
@@ -357,6 +351,8 @@ mod tests {
             ("sugar beet", "sugar  beets"),
             ("peas", "pea"),
             ("", "anything"),
+            ("corn, soybean", "Soya"),
+            ("maíz", "Corn"),
         ] {
             assert!(says(statement, field), "{statement} on {field}");
         }

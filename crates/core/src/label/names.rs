@@ -1,6 +1,7 @@
 //! Whether words on a label speak of a product: "organophosphate insecticide", "group 14", "crop oil concentrate".
 
 use crate::farm::{AdjuvantClass, Advice, Farm, Law, Product, ProductKind};
+use crate::fold::folded;
 use crate::language::{Language, speaking, t};
 use crate::mix::actives;
 use crate::words::plain;
@@ -158,39 +159,52 @@ fn ammonium() -> [&'static str; 3] {
 }
 
 /// The one and the other that words name with an "or" between, in either language.
-pub(super) fn split_or(words: &str) -> impl Iterator<Item = &str> {
+pub(crate) fn split_or(words: &str) -> impl Iterator<Item = &str> {
     words.split(" or ").flat_map(|words| words.split(" o "))
 }
 
-/// Whether words take back what they name: "not glyphosate tolerant", "dicamba-sensitive".
+/// The one and the other that words set against each other with a "but" between, in either language.
+pub(crate) fn split_but(words: &str) -> impl Iterator<Item = &str> {
+    words.split(" but ").flat_map(|words| words.split(" pero "))
+}
+
+/// Whether words take back what they name: "not glyphosate tolerant", "dicamba-sensitive", "sin tolerancia a dicamba".
 pub(crate) fn denies(words: &str) -> bool {
-    const DENIES: [&str; 14] = [
-        "no",
-        "not",
-        "non",
-        "never",
-        "nor",
-        "neither",
-        "without",
-        "cannot",
-        "lacks",
-        "lacking",
-        "sensitive",
-        "susceptible",
-        "unknown",
-        "unsure",
+    const DENIES: [&str; 16] = [
+        "no", "not", "non", "never", "nor", "neither", "without", "cannot", "lacks", "lacking", "unknown", "unsure",
+        "sin", "nunca", "ni", "tampoco",
     ];
-    let words = words.to_lowercase().replace('’', "'");
+    const BEGIN: [&str; 7] = ["intoleran", "nontoleran", "sensitiv", "sensib", "susceptib", "carec", "desconoc"];
+    let words = folded(words);
     words.contains("n't")
         || words
             .split(|letter: char| !letter.is_alphanumeric())
-            .any(|word| DENIES.contains(&word) || word.starts_with("intoleran") || word.starts_with("nontoleran"))
+            .any(|word| DENIES.contains(&word) || BEGIN.iter().any(|begin| word.starts_with(begin)))
 }
 
 #[cfg(test)]
 mod tests {
-    use super::{list, parts, understood};
+    use super::{denies, list, parts, understood};
     use crate::farm::Farm;
+
+    #[test]
+    fn words_that_take_back_are_known_in_both_languages() {
+        for words in [
+            "not glyphosate tolerant",
+            "isn’t dicamba tolerant",
+            "dicamba-sensitive",
+            "sin tolerancia a dicamba",
+            "No tolerante a glifosato",
+            "sensible a dicamba",
+            "tolerancia desconocida",
+            "intolerante",
+        ] {
+            assert!(denies(words), "{words}");
+        }
+        for words in ["glyphosate tolerant", "tolerante a dicamba", "resistente a 2,4-D", "notable"] {
+            assert!(!denies(words), "{words}");
+        }
+    }
 
     #[test]
     fn a_list_names_each_of_its_parts() {

@@ -4,8 +4,8 @@
 use jiff::civil::Date;
 
 use super::{Here, Spoken, harvest, listed};
-use crate::farm::Field;
 use crate::farm::label::Says;
+use crate::farm::{Field, crop};
 use crate::finding::{Basis, Finding};
 use crate::language::t;
 use crate::season::binds::{Bind, Binds, binds, names_crop};
@@ -118,14 +118,14 @@ pub(crate) fn planted_too_early<'a, 'b>(
     field: &Field,
     day: Date,
 ) -> Option<&'b Bind<'a>> {
-    let crop = field.crop.trim();
+    let standing = field.crop.trim();
     let start = field.planted.unwrap_or(day);
     let ran = |bind: &&Bind| {
         let then = bind.record.fields.get(field_id).map_or("", |then| then.crop.trim());
         // Without a day of planting, what was sprayed on the crop itself is no plant-back.
-        let before = bind.record.date < start
-            && (field.planted.is_some() || !(then.is_empty() || then.eq_ignore_ascii_case(crop)));
-        before && bind.keeps_from(crop) && bind.until > start
+        let before =
+            bind.record.date < start && (field.planted.is_some() || !(then.is_empty() || crop::same(then, standing)));
+        before && bind.keeps_from(standing) && bind.until > start
     };
     // Of several that run as long, the first.
     bound.iter().filter(ran).reduce(|worst, bind| if bind.until > worst.until { bind } else { worst })

@@ -3,12 +3,14 @@
 use std::cmp::Ordering;
 use std::sync::LazyLock;
 
+use rustc_hash::FxHashMap;
 use serde::Deserialize;
 
 use super::{Here, by_crop, crop_doubt, for_crop, forbid, place, when};
 use crate::farm::label::Says;
-use crate::farm::{Field, Statement};
+use crate::farm::{Field, Statement, crop};
 use crate::finding::{Basis, Finding};
+use crate::fold::folded;
 use crate::language::t;
 use crate::words::{all_of, any_of, plain};
 
@@ -69,6 +71,7 @@ const SCALES: [&str; 4] = ["BBCH", "ZADOKS", "ZGS", "GS"];
 struct Row {
     /// Words, apart by strokes, one of which the crop holds.
     crop: String,
+    /// Names of the stage, apart by strokes, in English or in Spanish.
     name: String,
     from: f64,
     to: f64,
@@ -83,14 +86,40 @@ fn table() -> &'static [Row] {
     &TABLE
 }
 
+/// A stage of some crops.
+struct Span {
+    /// Words of the crops, as they are compared.
+    crops: Vec<String>,
+    from: f64,
+    to: f64,
+}
+
+/// By the name of a stage, as it is compared.
+static NAMES: LazyLock<FxHashMap<String, Vec<Span>>> = LazyLock::new(|| {
+    let mut names: FxHashMap<String, Vec<Span>> = FxHashMap::default();
+    for row in table() {
+        for name in row.name.split('|') {
+            let crops = row.crop.split('|').map(crop::plain).collect();
+            names.entry(comparable(name)).or_default().push(Span { crops, from: row.from, to: row.to });
+        }
+    }
+    names
+});
+
+/// What is compared of a stage: small letters without accents, single spaces.
+fn comparable(stage: &str) -> String {
+    plain(&folded(stage))
+}
+
 /// The span of BBCH that a stage of a crop takes in.
 fn span(crop: &str, text: &str) -> Option<(f64, f64)> {
     if let Some(Stage::Bbch(code)) = Stage::read(text) {
         return Some((code, code));
     }
-    let (crop, text) = (plain(crop), plain(text));
-    let of_crop = |row: &&Row| crop.split(' ').any(|word| row.crop.split('|').any(|name| name == word));
-    table().iter().find(|row| row.name.eq_ignore_ascii_case(&text) && of_crop(row)).map(|row| (row.from, row.to))
+    let named = NAMES.get(&comparable(text))?;
+    let crop = crop::words(crop);
+    let of_crop = |named: &&Span| named.crops.iter().any(|name| crop.contains(name));
+    named.iter().find(of_crop).map(|span| (span.from, span.to))
 }
 
 /// Whether a stage comes before, at or after another on a crop; `None` where that cannot be told. Stages on one scale compare
@@ -101,7 +130,7 @@ fn compare(crop: &str, stage: &str, other: &str) -> Option<Ordering> {
         return same;
     }
     let (stage_span, other_span) = (span(crop, stage)?, span(crop, other)?);
-    if plain(stage) == plain(other) {
+    if comparable(stage) == comparable(other) {
         Some(Ordering::Equal)
     } else if stage_span.1 < other_span.0 {
         Some(Ordering::Less)
@@ -119,8 +148,23 @@ fn compare(crop: &str, stage: &str, other: &str) -> Option<Ordering> {
 /// compared.
 pub fn within(crop: &str, stage: &str, from: &str, to: &str) -> Option<bool> {
     let (from, to) = (from.trim(), to.trim());
-    let after_from = if from.is_empty() { Some(true) } else { compare(crop, stage, from).map(Ordering::is_ge) };
-    let before_to = if to.is_empty() { Some(true) } else { compare(crop, stage, to).map(Ordering::is_le) };
+    // A stage that takes in several codes lies within where all of them do: "heading" is from BBCH 51 on.
+    let all_codes = |end: &str, lies: fn((f64, f64), (f64, f64)) -> bool| {
+        let (stage, end) = (span(crop, stage)?, span(crop, end)?);
+        lies(stage, end).then_some(true)
+    };
+    let after_from = if from.is_empty() {
+        Some(true)
+    } else {
+        let told = compare(crop, stage, from).map(Ordering::is_ge);
+        told.or_else(|| all_codes(from, |stage, from| stage.0 >= from.0))
+    };
+    let before_to = if to.is_empty() {
+        Some(true)
+    } else {
+        let told = compare(crop, stage, to).map(Ordering::is_le);
+        told.or_else(|| all_codes(to, |stage, to| stage.1 <= to.1))
+    };
     match (after_from, before_to) {
         (Some(false), _) | (_, Some(false)) => Some(false),
         (Some(true), Some(true)) => Some(true),
@@ -222,7 +266,7 @@ fn of_windows(here: &Here, windows: &[&&Statement], findings: &mut Vec<Finding>)
 
 #[cfg(test)]
 mod tests {
-    use super::{Stage, table, within};
+    use super::{NAMES, Stage, table, within};
 
     #[test]
     fn stages_compare_on_their_own_scale() {
@@ -258,12 +302,43 @@ mod tests {
         assert_eq!(within("corn", "boot", "flag leaf", "heading"), None, "not of this crop");
     }
 
+    // The spans as above; which Spanish word is which stage: common practice, no source.
+    #[test]
+    fn stages_and_crops_compare_across_languages() {
+        assert_eq!(within("trigo", "macollamiento", "tillering", "joint"), Some(true));
+        assert_eq!(within("trigo de invierno", "Espigamiento", "", "flag leaf"), Some(false));
+        assert_eq!(within("winter wheat", "heading", "hoja bandera", "floración"), Some(true));
+        assert_eq!(within("Cebada", "FLORACION", "", "BBCH 59"), Some(false));
+        assert_eq!(within("avena", "embuche", "Feekes 10", "heading"), Some(true));
+        assert_eq!(within("maíz", "BBCH 14", "V2", "V8"), Some(true));
+        assert_eq!(within("maiz", "espigamiento", "", "V8"), Some(false));
+        assert_eq!(within("maíz", "V6", "", "panojamiento"), Some(true));
+        assert_eq!(within("soya", "floración", "", "V8"), Some(false));
+        assert_eq!(within("Soja", "R1", "", "floracion"), Some(true));
+        assert_eq!(within("sorgo", "floración", "", "BBCH 49"), Some(false));
+        assert_eq!(within("algodón", "floración", "", "flowering"), Some(true));
+        assert_eq!(within("trigo de invierno", "espigamiento", "BBCH 51", "BBCH 69"), Some(true));
+        assert_eq!(within("winter wheat", "heading", "BBCH 51", "BBCH 59"), Some(true));
+        assert_eq!(within("winter wheat", "heading", "BBCH 55", "BBCH 69"), None, "51 to 59");
+        assert_eq!(within("winter wheat", "heading", "BBCH 41", "BBCH 55"), None, "51 to 59");
+        assert_eq!(within("maíz", "macollamiento", "", "V8"), None, "not of this crop");
+        assert_eq!(within("trigo", "encañe", "", "first node"), None, "30 to 39");
+    }
+
     #[test]
     fn every_row_has_a_source_and_a_span() {
         assert!(table().len() > 50);
         for row in table() {
             assert!(!row.source.is_empty() && row.from <= row.to && row.to <= 99.0 && !row.crop.is_empty(), "{row:?}");
-            assert!(!matches!(Stage::read(&row.name), Some(Stage::Bbch(_))), "{row:?}");
+            assert!(row.name.split('|').all(|name| !matches!(Stage::read(name), Some(Stage::Bbch(_)))), "{row:?}");
+        }
+        // Of two rows that speak of one crop and one name the second would never be read.
+        for spans in NAMES.values() {
+            let mut crops: Vec<&String> = spans.iter().flat_map(|span| &span.crops).collect();
+            crops.sort();
+            let count = crops.len();
+            crops.dedup();
+            assert_eq!(count, crops.len(), "{crops:?}");
         }
     }
 }

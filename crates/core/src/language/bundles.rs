@@ -16,6 +16,7 @@ macro_rules! files {
         [
             include_str!(concat!("../../../../assets/words/", $language, "/app.ftl")),
             include_str!(concat!("../../../../assets/words/", $language, "/card.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/cli.ftl")),
             include_str!(concat!("../../../../assets/words/", $language, "/core.ftl")),
             include_str!(concat!("../../../../assets/words/", $language, "/day.ftl")),
             include_str!(concat!("../../../../assets/words/", $language, "/farm.ftl")),
@@ -40,6 +41,7 @@ macro_rules! files {
             include_str!(concat!("../../../../assets/words/", $language, "/shed.ftl")),
             include_str!(concat!("../../../../assets/words/", $language, "/stock.ftl")),
             include_str!(concat!("../../../../assets/words/", $language, "/tank-loads.ftl")),
+            include_str!(concat!("../../../../assets/words/", $language, "/typed.ftl")),
             include_str!(concat!("../../../../assets/words/", $language, "/water.ftl")),
             include_str!(concat!("../../../../assets/words/", $language, "/weather.ftl")),
         ]

@@ -60,6 +60,11 @@ pub fn row(sentence: &str) -> &str {
     bundles::row(spoken(), sentence)
 }
 
+/// The word by which a message chooses between two ways of saying something: `[yes] … *[no] …`.
+pub const fn yes_or_no(is: bool) -> &'static str {
+    if is { "yes" } else { "no" }
+}
+
 /// What `t!` comes to without values.
 #[doc(hidden)]
 pub fn plain(id: &'static str) -> &'static str {

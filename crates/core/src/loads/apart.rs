@@ -3,10 +3,10 @@
 //! A border is one where a reason that the user lets hold ([`crate::farm::Farm::apart`]) speaks of the two fields beside it.
 //! Fields without ground are no neighbours of anything: the fields before and after them are.
 
-use crate::farm::{Apart, Farm, Field, Id, Pass};
+use crate::farm::{Apart, Farm, Field, Id, Pass, crop};
 use crate::finding::{Basis, Finding, Subject};
 use crate::ground::{Applies, strips};
-use crate::label::{names, once, plain_crop};
+use crate::label::{names, once};
 use crate::language::t;
 use crate::mix::actives;
 use crate::plan::PlannedField;
@@ -78,8 +78,7 @@ pub(crate) fn between(farm: &Farm, pass: &Pass, one: (&Id, &Field), other: (&Id,
 }
 
 fn crops(one: &Field, other: &Field) -> Option<String> {
-    (plain_crop(&one.crop) != plain_crop(&other.crop))
-        .then(|| t!("loads-their-crops-differ", both = both(&one.crop, &other.crop)))
+    (!crop::same(&one.crop, &other.crop)).then(|| t!("loads-their-crops-differ", both = both(&one.crop, &other.crop)))
 }
 
 fn owners(one: &Field, other: &Field) -> Option<String> {
@@ -115,7 +114,7 @@ fn traits(farm: &Farm, pass: &Pass, one: &Field, other: &Field) -> Option<String
 /// What of the mix a variety names in any part of its words that takes nothing back.
 fn trait_words(farm: &Farm, pass: &Pass, field: &Field) -> Vec<String> {
     let pieces = names::pieces(&field.variety);
-    let parts = pieces.iter().flat_map(|piece| piece.split(" but ")).filter(|part| !names::denies(part));
+    let parts = pieces.iter().flat_map(|piece| names::split_but(piece)).filter(|part| !names::denies(part));
     let all = parts.flat_map(|part| named(farm, pass, part)).collect::<Vec<_>>();
     once(all)
 }
@@ -226,6 +225,9 @@ mod tests {
         assert_eq!(sizes, [2, 1]);
         assert_eq!(notes[0].text, "b and c do not share a load: their crops differ (Corns; soybean)");
         assert_eq!((&notes[0].basis, notes[0].hint.contains("page Farm")), (&Basis::Practice, true));
+
+        "maíz".clone_into(&mut crops.fields["b"].crop);
+        assert_eq!(laid(&crops).0, [2, 1], "the same crop in Spanish");
 
         let mut owners = farm();
         "Neighbour's".clone_into(&mut owners.fields["a"].owner);

@@ -11,7 +11,7 @@ use crate::finding::Level;
 use crate::label::droplets::{self, OfPass};
 use crate::label::when::{self, Situation, holds};
 use crate::label::{for_crop, harvest, laws, once};
-use crate::language::{Language, Say, or_english, say, t};
+use crate::language::{Language, Say, or_english, say, t, yes_or_no};
 use crate::mix::order::how;
 use crate::plan::Plan;
 use crate::quantity::number::show;
@@ -519,10 +519,6 @@ pub fn rounding_words(rounding: f64) -> String {
     if rounding.abs() < 5e-5 {
         t!("loads-exact").to_owned()
     } else {
-        t!(
-            "loads-than-exact",
-            show = show(rounding.abs() * 100.0, 2),
-            which = if rounding > 0.0 { "yes" } else { "no" }
-        )
+        t!("loads-than-exact", show = show(rounding.abs() * 100.0, 2), which = yes_or_no(rounding > 0.0))
     }
 }

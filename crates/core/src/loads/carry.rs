@@ -5,7 +5,7 @@
 use crate::farm::{Farm, Id, InTank, Line, Pass, Rig};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label;
-use crate::language::t;
+use crate::language::{t, yes_or_no};
 use crate::loads::{Load, apart};
 use crate::mix::line::over_ground;
 use crate::plan::{Plan, plan_as};
@@ -112,11 +112,11 @@ fn judge_source(
         check(
             t!(
                 "loads-leaves-in-the-tank-this-pass",
-                any = if left.is_zero() { "no" } else { "yes" },
+                any = yes_or_no(!left.is_zero()),
                 name = other.name,
                 leaves = left.show(units),
                 volume = volume,
-                others = if beside.is_empty() { "no" } else { "yes" },
+                others = yes_or_no(!beside.is_empty()),
                 names = all_of(beside)
             ),
             t!("loads-make-the-two-agree"),
@@ -212,7 +212,7 @@ pub(crate) fn judge_left(
     let left = load.left.show(units);
     let (taken, takers) = takers(farm, pass_id);
     let nothing = !load.left.exceeds(load.volume * 1e-9);
-    let any = if nothing { "no" } else { "yes" };
+    let any = yes_or_no(!nothing);
     if !takers.is_empty() {
         let names: Vec<String> = takers.iter().map(|(_, name)| (*name).to_owned()).collect();
         let text = t!(

@@ -3,7 +3,7 @@
 //! What single products do in it stands in `assets/pairs.csv`; what their labels say of it is judged with the labels.
 
 use super::pairs::{InTank, in_tank};
-use crate::farm::{AdjuvantClass, CarrierKind, Farm, Field, Formulation, Id, Pass, ProductKind};
+use crate::farm::{AdjuvantClass, CarrierKind, Farm, Field, Formulation, Id, Pass, ProductKind, crop};
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::stage;
 use crate::language::t;
@@ -107,7 +107,7 @@ fn nitrogen(carrier: CarrierRate, density: Density, percent: f64) -> MassPerArea
 
 /// The limits on emerged corn. The grade of the solution is not typed, so both usual grades are shown and none is chosen.
 fn corn(id: &Id, field: &Field, carrier: CarrierRate, herbicide: bool, units: Units, findings: &mut Vec<Finding>) {
-    let is_corn = field.crop.to_lowercase().split([' ', ',', '-']).any(|word| word == "corn" || word == "maize");
+    let is_corn = crop::words(&field.crop).iter().any(|word| word == "corn" || word == "maize");
     // "BBCH 10" is the first leaf through the coleoptile.
     let emerged = stage::within(&field.crop, &field.stage, "VE", "")
         .or_else(|| stage::within(&field.crop, &field.stage, "BBCH 10", ""));

@@ -9,7 +9,7 @@ use serde::Deserialize;
 use crate::farm::label::{Says, Stance, When};
 use crate::farm::{Active, AdjuvantClass, CarrierKind, Droplets, Product, Statement};
 use crate::finding::Basis;
-use crate::language::{Language, speaking, t};
+use crate::language::t;
 use crate::mix::actives;
 use crate::quantity::{AsTyped, Concentration, Quantity};
 
@@ -178,7 +178,7 @@ fn guidance(row: &Row) -> Result<Guidance, String> {
     };
     let stance = Stance::ALL
         .into_iter()
-        .find(|stance| speaking(Language::English, || stance.name()) == row.stance)
+        .find(|stance| stance.word() == row.stance)
         .ok_or_else(|| wrong(t!("mix-no-such-stance")))?;
     let when = row
         .when

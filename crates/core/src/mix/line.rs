@@ -2,7 +2,7 @@
 
 use crate::farm::pass::Line;
 use crate::farm::{Active, Id, Product, ProductKind};
-use crate::language::t;
+use crate::language::{t, yes_or_no};
 use crate::quantity::{
     ActiveBasis, Amount, AmountPerArea, CarrierRate, Density, MassPerArea, MassPerVolume, Money, Quantity, Rate, Units,
 };
@@ -98,12 +98,7 @@ fn through_active(
             .map(|share| AmountPerArea::Mass(rate * (1.0 / share.to_fraction())))
     };
     reckoned.ok_or_else(|| {
-        t!(
-            "mix-the-content-of-in-does-not",
-            name = active.name,
-            name2 = name,
-            which = if product.is_liquid() { "yes" } else { "no" }
-        )
+        t!("mix-the-content-of-in-does-not", name = active.name, name2 = name, which = yes_or_no(product.is_liquid()))
     })
 }
 

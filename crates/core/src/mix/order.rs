@@ -6,7 +6,7 @@
 //! Where published orders disagree about two products of the mix, a Note names both, because an order that clots costs a
 //! tank, and no order is right for every pair.
 
-use crate::language::{self, t};
+use crate::language::{self, t, yes_or_no};
 use std::sync::LazyLock;
 
 use serde::Deserialize;
@@ -181,7 +181,7 @@ pub fn place(mix: &[(&Id, &Product)], wanted: &str, carrier: CarrierKind, findin
                     "mix-the-labels-of-and-both-want",
                     name = first.product.name,
                     name2 = second.product.name,
-                    which = if place < 0 { "yes" } else { "no" }
+                    which = yes_or_no(place < 0)
                 ),
                 Basis::Label(first.label.as_ref().map(|(_, at)| at.clone()).unwrap_or_default()),
             ));
@@ -212,7 +212,7 @@ pub fn place(mix: &[(&Id, &Product)], wanted: &str, carrier: CarrierKind, findin
                     } else {
                         row.map_or(if rank.by_label > 0 { 0.75 } else { 0.5 }, |row| row.full_before / 100.0)
                     },
-                    why: t!("mix-its-label-puts-it", which = if rank.by_label < 0 { "yes" } else { "no" }),
+                    why: t!("mix-its-label-puts-it", which = yes_or_no(rank.by_label < 0)),
                     how,
                     basis: Basis::Label(at),
                 },

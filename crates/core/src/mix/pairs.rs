@@ -1,12 +1,12 @@
 //! Pairs of partners that publications found to antagonise, bind, fall out or hurt the crop: the rows of
 //! `assets/pairs.csv`, judged in the tank and, where a row asks for days between, over other passes and records.
 
-use crate::language::{Language, row, speaking, t};
+use crate::language::{row, t};
 use std::sync::LazyLock;
 
 use serde::Deserialize;
 
-use crate::farm::{AdjuvantClass, CarrierKind, Charge, Farm, Id, Pass, Product};
+use crate::farm::{AdjuvantClass, CarrierKind, Charge, Farm, Id, Pass, Product, crop};
 use crate::finding::{Basis, Finding, Level, Subject};
 use crate::mix::actives;
 use crate::mix::line::{PlannedLine, active_per_area};
@@ -72,7 +72,7 @@ impl Side {
             "charge" => Self::Charge(
                 Charge::ALL
                     .into_iter()
-                    .find(|charge| speaking(Language::English, || charge.name()) == which)
+                    .find(|charge| charge.word() == which)
                     .ok_or_else(|| t!("mix-no-charge-is-called", which = which))?,
             ),
             "formulation" => Self::Formulation(which.to_owned()),
@@ -425,9 +425,8 @@ impl Pair {
 }
 
 /// Whether a crop as typed is the one of a row: one of its words is the row's. A field without a crop may be any.
-fn is_crop(typed: &str, crop: &str) -> bool {
-    let plain = |word: &str| word.to_lowercase().trim_end_matches('s').to_owned();
-    typed.trim().is_empty() || typed.split([' ', ',', '-']).any(|word| plain(word) == plain(crop))
+fn is_crop(typed: &str, of_row: &str) -> bool {
+    typed.trim().is_empty() || crop::words(typed).contains(&crop::plain(of_row))
 }
 
 #[cfg(test)]

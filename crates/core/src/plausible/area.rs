@@ -72,7 +72,7 @@ fn against_boundary(farm: &Farm, stated: &Held<Area>, measured: Area) -> Option<
         super::confusions::meant::<Area>(Kind::Area, stated.typed.text(), farm.units)
             .into_iter()
             .filter(|meant| off(&meant.value) <= SAME)
-            .map(|meant| (off(&meant.value), super::Offer::of(stated.slot.clone(), meant.text, meant.says)))
+            .map(|meant| (off(&meant.value), super::Offer::of(stated.slot.clone(), meant.text.clone(), meant.why())))
             .collect();
     offers.sort_by(|(a, _), (b, _)| a.total_cmp(b));
     let offers = offers.into_iter().map(|(_, offer)| offer).collect();

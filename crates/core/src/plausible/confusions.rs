@@ -5,6 +5,7 @@ use std::sync::LazyLock;
 use serde::Deserialize;
 
 use super::text::{Typed, shifted};
+use crate::language;
 use crate::quantity::unit::{self, Unit, find, is_metric, normal};
 use crate::quantity::{Quantity, Units};
 
@@ -124,8 +125,15 @@ pub(crate) struct Meant<Q> {
     pub(crate) text: String,
     /// The value it stands for.
     pub(crate) value: Q,
-    /// What was taken for what.
+    /// What was taken for what, as the table has it.
     pub(crate) says: &'static str,
+}
+
+impl<Q> Meant<Q> {
+    /// What was taken for what, in the language that is spoken.
+    pub(crate) fn why(&self) -> &'static str {
+        language::row(self.says)
+    }
 }
 
 /// What a typed text may have been meant as, the likeliest first: each row of the table once. What cannot be read is left out.

@@ -68,7 +68,7 @@ impl Here<'_> {
         meant::<Concentration>(Kind::Content, self.active.content.text(), self.units)
             .into_iter()
             .filter(|meant| is_likely(&meant.value))
-            .map(|meant| Offer::of(self.slot(), meant.text, meant.says))
+            .map(|meant| Offer::of(self.slot(), meant.text.clone(), meant.why()))
             .collect()
     }
 

@@ -22,9 +22,12 @@ pub mod salts;
 mod text;
 mod water;
 mod weather;
+mod zone;
 
 pub use offer::{Measured, Offer, Set, Slot};
 pub(crate) use place::for_zone;
+pub(crate) use zone::suggested as suggested_zones;
+pub use zone::zones;
 
 use jiff::civil::Date;
 
@@ -60,7 +63,7 @@ impl<Q: Quantity> Held<'_, Q> {
         meant::<Q>(self.kind, self.typed.text(), self.units)
             .into_iter()
             .filter(|meant| is_likely(&meant.value))
-            .map(|meant| Offer::of(self.slot.clone(), meant.text, meant.says))
+            .map(|meant| Offer::of(self.slot.clone(), meant.text.clone(), meant.why()))
             .collect()
     }
 

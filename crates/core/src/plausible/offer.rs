@@ -123,6 +123,8 @@ pub enum Slot {
     Latitude,
     /// Longitude of the farm.
     Longitude,
+    /// Time zone of the farm.
+    Zone,
     /// Day of a record.
     RecordDate(Id),
     /// A measurement of a record.
@@ -181,6 +183,7 @@ impl Slot {
             Self::Conductivity(id) => format!("conductivity:{id}"),
             Self::Latitude => "latitude".to_owned(),
             Self::Longitude => "longitude".to_owned(),
+            Self::Zone => "zone".to_owned(),
             Self::RecordDate(id) => format!("record-date:{id}"),
             Self::Measured { record, reading, what } => {
                 let what = match what {
@@ -301,6 +304,10 @@ impl Set {
             Slot::Conductivity(id) => put_some(&mut farm.waters.get_mut(id)?.conductivity, text),
             Slot::Latitude => {
                 text.clone_into(&mut farm.place.get_or_insert_with(Place::default).latitude);
+                Some(())
+            }
+            Slot::Zone => {
+                text.clone_into(&mut farm.place.get_or_insert_with(Place::default).zone);
                 Some(())
             }
             Slot::Longitude => {

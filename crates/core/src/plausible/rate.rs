@@ -211,7 +211,8 @@ fn held(
     let stated: Vec<&AsTyped<Rate>> = usual.flat_map(|range| range.least.into_iter().chain(range.most)).collect();
     found.sort_by_key(|meant| unlike(meant, &stated));
     let slot = Slot::Rate { pass: pass_id.clone(), product: id.clone() };
-    let offers: Vec<Offer> = found.into_iter().map(|meant| Offer::of(slot.clone(), meant.text, meant.says)).collect();
+    let offers: Vec<Offer> =
+        found.into_iter().map(|meant| Offer::of(slot.clone(), meant.text.clone(), meant.why())).collect();
     let texts: Vec<String> = offers.iter().map(Offer::text).collect();
     if texts.is_empty() {
         return None;

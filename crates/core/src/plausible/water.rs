@@ -83,9 +83,9 @@ impl Here<'_> {
         let off = |hardness: Hardness, from: Hardness| {
             hardness.ratio(from).map_or(f64::INFINITY, |ratio| (ratio - 1.0).abs())
         };
-        let of_hardness = meant::<Hardness>(Kind::Hardness, stated.text(), self.farm.units)
-            .into_iter()
-            .map(|one| (off(one.value, reckoned), Offer::of(Slot::Hardness(self.id.clone()), one.text, one.says)));
+        let of_hardness = meant::<Hardness>(Kind::Hardness, stated.text(), self.farm.units).into_iter().map(|one| {
+            (off(one.value, reckoned), Offer::of(Slot::Hardness(self.id.clone()), one.text.clone(), one.why()))
+        });
         let of_ions = self.ions(calcium, magnesium).map(|(value, offer)| (off(value, stated.value()), offer));
         let mut all: Vec<(f64, Offer)> = of_hardness.chain(of_ions).filter(|(off, _)| *off <= SAME).collect();
         all.sort_by(|(a, _), (b, _)| a.total_cmp(b));
@@ -111,17 +111,17 @@ impl Here<'_> {
             |slot: fn(Id) -> Slot, one: &Meant<IonContent>| Set { slot: slot(self.id.clone()), text: one.text.clone() };
         let mut all: Vec<(Hardness, Offer)> = Vec::new();
         for one in &of_calcium {
-            let offer = Offer { sets: vec![set(Slot::Calcium, one)], why: one.says.to_owned() };
+            let offer = Offer { sets: vec![set(Slot::Calcium, one)], why: one.why().to_owned() };
             all.push((from_ions(one.value, magnesium.value()), offer));
             // Both are confused alike, as a report has one unit for them.
             let kind = |says: &str| says.trim_start_matches("calcium ").trim_start_matches("magnesium ").to_owned();
             for other in of_magnesium.iter().filter(|other| kind(other.says) == kind(one.says)) {
                 let sets = vec![set(Slot::Calcium, one), set(Slot::Magnesium, other)];
-                all.push((from_ions(one.value, other.value), Offer { sets, why: one.says.to_owned() }));
+                all.push((from_ions(one.value, other.value), Offer { sets, why: one.why().to_owned() }));
             }
         }
         for one in &of_magnesium {
-            let offer = Offer { sets: vec![set(Slot::Magnesium, one)], why: one.says.to_owned() };
+            let offer = Offer { sets: vec![set(Slot::Magnesium, one)], why: one.why().to_owned() };
             all.push((from_ions(calcium.value(), one.value), offer));
         }
         all.into_iter()

@@ -3,6 +3,8 @@
 //! A comma may be a decimal mark or a thousands mark. Where the text alone does not tell ("1,200"), it is refused with
 //! both readings, because a planner that guesses here is wrong by a factor of a thousand.
 
+use std::borrow::Cow;
+
 use crate::language::t;
 /// Largest number accepted; anything above is a slip of the finger.
 const LARGEST: f64 = 1e9;
@@ -91,19 +93,19 @@ fn take_digits(text: &str) -> Result<(f64, &str, bool), String> {
 }
 
 /// Rewrites digits with marks as digits with one decimal dot at most.
-fn plain_decimal(digits: &str) -> Result<String, String> {
+fn plain_decimal(digits: &str) -> Result<Cow<'_, str>, String> {
     let dots = digits.matches('.').count();
     let commas = digits.matches(',').count();
     let bad = || t!("quantity-the-marks-in-do-not-make", digits = digits);
     match (dots, commas) {
-        (0 | 1, 0) => Ok(digits.to_owned()),
+        (0 | 1, 0) => Ok(digits.into()),
         (0, 1) => {
             let (whole, part) = digits.split_once(',').unwrap_or((digits, ""));
             let thousands = part.len() == 3 && (1..=3).contains(&whole.len()) && !whole.starts_with('0');
             if thousands {
                 Err(t!("quantity-may-mean-or-write-one-of", digits = digits, whole = whole, part = part))
             } else {
-                Ok(format!("{whole}.{part}"))
+                Ok(format!("{whole}.{part}").into())
             }
         }
         // One kind of mark repeats: thousands. The other kind, if there, is the decimal mark.
@@ -122,7 +124,7 @@ fn plain_decimal(digits: &str) -> Result<String, String> {
                 return Err(bad());
             }
             let whole: String = whole.chars().filter(|c| *c != group).collect();
-            Ok(if part.is_empty() { whole } else { format!("{whole}.{part}") })
+            Ok(if part.is_empty() { whole } else { format!("{whole}.{part}") }.into())
         }
     }
 }

@@ -63,6 +63,16 @@ impl Rate {
             Self::ActivePerSpray(..) => t!("quantity-a-mass-of-active-in-the"),
         }
     }
+
+    /// Whether it is a rate of nothing.
+    pub fn is_zero(self) -> bool {
+        match self {
+            Self::VolumePerArea(rate) => rate.is_zero(),
+            Self::MassPerArea(rate) | Self::OuncesPerArea(rate) | Self::ActivePerArea(rate, _) => rate.is_zero(),
+            Self::VolumePerSpray(share) => share.is_zero(),
+            Self::MassPerSpray(rate) | Self::OuncesPerSpray(rate) | Self::ActivePerSpray(rate, _) => rate.is_zero(),
+        }
+    }
 }
 
 fn split_basis(numerator: &str) -> (&str, Option<ActiveBasis>) {

@@ -148,9 +148,24 @@ pub const SHARE: &[Unit] = &[unit(&["%", "percent"], 0.01)];
 
 /// Brings a unit's text to the form of the tables: lower case, one space, no dots, "per" as a stroke.
 pub fn normal(text: &str) -> String {
+    // Nearly all that is typed is like that already, and a large log has millions of it.
+    if is_normal(text.trim()) {
+        return text.trim().to_owned();
+    }
     let lower = without_dots(&text.to_lowercase()).replace('²', "2").replace('³', "3");
     let words: Vec<&str> = lower.split_whitespace().map(|word| if word == "per" { "/" } else { word }).collect();
     words.join(" ").replace(" /", "/").replace("/ ", "/").replace("% ", "%")
+}
+
+/// Whether a text has the form of the tables for sure: plain words, or one with strokes or a per cent sign.
+fn is_normal(text: &str) -> bool {
+    let is_plain = |byte: u8| byte.is_ascii_lowercase() || byte.is_ascii_digit();
+    let mut words = text.split(' ');
+    if text.contains(' ') {
+        words.all(|word| !word.is_empty() && word != "per" && word.bytes().all(is_plain))
+    } else {
+        text != "per" && text.bytes().all(|byte| is_plain(byte) || matches!(byte, b'/' | b'%'))
+    }
 }
 
 /// Takes the dots of abbreviations away ("fl. oz.") and leaves those of numbers ("2.5 gal").
@@ -170,4 +185,25 @@ pub fn is_metric(normal_name: &str) -> bool {
 /// Finds a unit by its normal name.
 pub fn find<'table>(table: &'table [Unit], normal_name: &str) -> Option<&'table Unit> {
     table.iter().find(|unit| unit.names.contains(&normal_name))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::normal;
+
+    /// What is taken as it stands is what the long way would make of it.
+    #[test]
+    fn what_is_normal_already_is_left_as_it_is() {
+        let names = [super::VOLUME, super::MASS, super::AREA, super::SPEED, super::CARRIER, super::SHARE];
+        for name in names.into_iter().flatten().flat_map(|unit| unit.names) {
+            assert_eq!(normal(name), *name);
+            // A dot makes it go the long way.
+            assert_eq!(normal(&format!("  {name}. ")), *name);
+        }
+        for (typed, is) in
+            [("per", "/"), ("L per ha", "l/ha"), ("l per ha", "l/ha"), ("gal  / ac", "gal/ac"), ("% v/v", "%v/v")]
+        {
+            assert_eq!(normal(typed), is);
+        }
+    }
 }

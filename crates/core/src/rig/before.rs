@@ -97,7 +97,7 @@ impl<'a> Sprayed<'a> {
     /// The pesticides that another pass does not hold, each with what the farm knows of it. What is in the farm no more counts as one,
     /// unless its record says that it is none.
     fn leaves(self, farm: &'a Farm, next: &Pass) -> Vec<(&'a str, Option<(&'a Id, &'a Product)>)> {
-        let gone = |id: &Id| next.mix.iter().all(|line| line.product != *id);
+        let gone = |id: &str| next.mix.iter().all(|line| line.product != id);
         match self {
             Self::Plan(pass) => pesticides(farm, pass)
                 .filter(|(id, _)| gone(id))
@@ -213,7 +213,7 @@ fn reasons(farm: &Farm, sprayed: Sprayed, next: &Pass) -> Reasons {
     let hurt = clean_out::hurt(farm, &mix, next);
     let most = hurt.iter().filter_map(|(row, _)| row.left).min_by(f64::total_cmp).map(Share::from_fraction);
     for (row, fields) in &hurt {
-        said.push((t!("rig-before-hurts", says = row.says, fields = named(fields)), row.basis()));
+        said.push((t!("rig-before-hurts", says = row.says(), fields = named(fields)), row.basis()));
     }
     let ground: Vec<&Field> = next.fields.iter().filter_map(|field| farm.fields.get(field)).collect();
     for product in &mix {

@@ -8,12 +8,12 @@ use jiff::civil::Date;
 use serde::Deserialize;
 
 use super::rinse::CleanStep;
-use crate::farm::{Farm, Field, Id, Pass, Product, Says, Statement};
+use crate::farm::{Farm, Field, Id, Pass, Product, Says, Statement, crop};
 use crate::finding::Basis;
 use crate::label;
 use crate::label::names;
 use crate::label::when::{self, Situation};
-use crate::language::t;
+use crate::language::{row, t};
 use crate::mix::actives;
 use crate::quantity::{Duration, Quantity};
 use crate::season::Log;
@@ -36,8 +36,7 @@ pub(crate) struct Row {
     pub rinses: Option<u32>,
     /// Water in each, in per cent of the tank.
     pub percent: Option<f64>,
-    /// A sentence that says it.
-    pub says: String,
+    says: String,
     /// Where it is printed.
     pub source: String,
 }
@@ -46,6 +45,11 @@ impl Row {
     /// On what it rests.
     pub(crate) fn basis(&self) -> Basis {
         Basis::of_source(&self.source)
+    }
+
+    /// A sentence that says it.
+    pub(crate) fn says(&self) -> &str {
+        row(&self.says)
     }
 
     /// The active, or the family, in words.
@@ -66,11 +70,16 @@ impl Row {
             })
     }
 
-    /// Whether the crop of a field is among the row's, in whatever words: "field soybeans" are soybean.
+    /// Whether the crop of a field is among the row's, in whatever words: "field soybeans" and "soya convencional" are soybean.
     fn bears(&self, field: &Field) -> bool {
-        self.crop
-            .split(',')
-            .any(|crop| ["", "s", "es"].iter().any(|end| named_in(&format!("{crop}{end}"), &field.crop)))
+        let english = crop::in_english(&field.crop);
+        self.crop.split(',').any(|crop| {
+            let names = |end: &&str| {
+                let crop = format!("{crop}{end}");
+                named_in(&crop, &field.crop) || english.iter().any(|name| named_in(&crop, name))
+            };
+            ["", "s", "es"].iter().any(names)
+        })
     }
 
     /// Whether crop and variety, as typed, say that they stand the active: both stand in one part of the words, and nothing in
@@ -79,9 +88,11 @@ impl Row {
         let typed = format!("{}; {}", field.crop, field.variety).to_lowercase();
         let words = |text: &str, is: fn(&str) -> bool| text.split(|letter: char| !letter.is_alphanumeric()).any(is);
         !names::denies(&typed)
-            && names::pieces(&typed).iter().flat_map(|piece| piece.split(" but ")).any(|part| {
+            && names::pieces(&typed).iter().flat_map(|piece| names::split_but(piece)).any(|part| {
                 named_in(self.what(), part)
-                    && words(part, |word| word.starts_with("toleran") || word.starts_with("resistan"))
+                    && words(part, |word| {
+                        ["toleran", "resistan", "resisten"].iter().any(|begin| word.starts_with(begin))
+                    })
             })
     }
 }
@@ -184,14 +195,14 @@ fn steps(farm: &Farm, pass: &Pass, next: Option<&Pass>, cleaned: impl Fn(&Id) ->
         table()
             .iter()
             .filter(move |row| row.kind == kind && (row.basis() == Basis::Practice) == practice)
-            .map(|row| CleanStep { what: row.says.clone(), basis: row.basis() })
+            .map(|row| CleanStep { what: row.says().to_owned(), basis: row.basis() })
     };
     // Of the two rules for the rinsing water the one that takes more.
     let most = table()
         .iter()
         .filter(|row| row.kind == "rinse")
         .max_by(|a, b| a.percent.unwrap_or_default().total_cmp(&b.percent.unwrap_or_default()));
-    steps.extend(most.map(|row| CleanStep { what: row.says.clone(), basis: row.basis() }));
+    steps.extend(most.map(|row| CleanStep { what: row.says().to_owned(), basis: row.basis() }));
     steps.extend(of("step", false));
     steps.extend(of("step", true));
     steps.extend(of("last", true));

@@ -43,7 +43,7 @@ pub struct RinsePlan {
 }
 
 /// One way to use the rinsing water.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct RinseWay {
     /// How many rinses.
     pub rinses: u32,
@@ -53,8 +53,8 @@ pub struct RinseWay {
     pub left: Share,
     /// Whether the water on board is enough for it.
     pub on_board: bool,
-    /// Who prints this way; "arithmetic" where the water on board is divided.
-    pub source: &'static str,
+    /// Who prints this way; arithmetic where the water on board is divided.
+    pub basis: Basis,
 }
 
 /// What runs through lines and boom before a new mix arrives at the nozzles.
@@ -204,9 +204,9 @@ fn not_typed(
     for (row, fields) in clean_out::hurts(farm, pass, next) {
         let goes_to = goes_to(next, &named(&fields));
         let text = if rig.residual.is_some() {
-            t!("rig-what-stays-in-is-nothing-so", goes_to = goes_to, says = row.says, name = rig.name)
+            t!("rig-what-stays-in-is-nothing-so", goes_to = goes_to, says = row.says(), name = rig.name)
         } else {
-            t!("rig-what-stays-in-is-not-typed-so", goes_to = goes_to, says = row.says, name = rig.name)
+            t!("rig-what-stays-in-is-not-typed-so", goes_to = goes_to, says = row.says(), name = rig.name)
         };
         findings.push(Finding::check(about(), text, row.basis()).hint(t!("rig-until-then-clean-the-rig-out")));
     }
@@ -252,13 +252,19 @@ pub(super) fn ways(residual: Volume, water: Volume, tank: Volume) -> Vec<RinseWa
     if !water.is_zero() {
         ways.extend([3_u32, 2, 1].into_iter().filter_map(|rinses| {
             let each = water * (1.0 / f64::from(rinses));
-            Some(RinseWay { rinses, each, left: left(residual, each, rinses)?, on_board: true, source: "arithmetic" })
+            Some(RinseWay {
+                rinses,
+                each,
+                left: left(residual, each, rinses)?,
+                on_board: true,
+                basis: Basis::Arithmetic,
+            })
         }));
     }
     ways.extend(clean_out::table().iter().filter(|row| row.kind == "rinse").filter_map(|row| {
         let (rinses, each) = (row.rinses?, tank * (row.percent? / 100.0));
         let on_board = !(each * f64::from(rinses)).exceeds(water);
-        Some(RinseWay { rinses, each, left: left(residual, each, rinses)?, on_board, source: &row.source })
+        Some(RinseWay { rinses, each, left: left(residual, each, rinses)?, on_board, basis: row.basis() })
     }));
     ways.sort_by(|a, b| b.on_board.cmp(&a.on_board).then(a.left.cmp(&b.left)));
     ways
@@ -269,7 +275,7 @@ fn of_the_last(residual: Volume, ground: Option<Area>, units: Units) -> String {
     let leave = ground
         .map_or_else(String::new, |ground| t!("rig-enough-for-leave-about-that-much", ground = ground.show(units)));
     let rule = clean_out::table().iter().find(|row| row.kind == "last");
-    let rule = rule.map_or_else(String::new, |row| format!(" {}.", row.says));
+    let rule = rule.map_or_else(String::new, |row| format!(" {}.", row.says()));
     t!("rig-about-stay-when-it-runs-dry", residual = residual.show(units), leave = leave, rule = rule)
 }
 
@@ -293,7 +299,7 @@ fn sensitive(
                         "rig-is-cleaned-before-its-next-pass",
                         name = rig.name,
                         next_words = next_words,
-                        says = row.says
+                        says = row.says()
                     ),
                     row.basis(),
                 )
@@ -315,7 +321,7 @@ fn sensitive(
             None if water.is_zero() => t!("rig-the-rinsing-water-on-board-is").to_owned(),
             None => t!("rig-the-rinsing-water-on-board-does").to_owned(),
         };
-        let text = format!("{next_words}. {}; {on_board}", row.says);
+        let text = format!("{next_words}. {}; {on_board}", row.says());
         let about = Subject::Rig(pass.rig.clone());
         findings.push(if reached {
             Finding::note(about, text, row.basis()).hint(t!("rig-rinse-in-three-parts-through-the"))
@@ -341,7 +347,7 @@ fn working(
     let board = if water.is_zero() { t!("rig-not-typed").to_owned() } else { water.show(units) };
     working = working.step(t!("rig-rinsing-water-on-board"), board);
     for way in ways {
-        let whose = if way.source == "arithmetic" { String::new() } else { format!(" ({})", way.source) };
+        let whose = if way.basis == Basis::Arithmetic { String::new() } else { format!(" ({})", way.basis.source()) };
         working = working.step(
             t!(
                 "rig-to-the-power",
@@ -355,7 +361,7 @@ fn working(
     }
     for row in clean_out::table().iter().filter(|row| row.kind == "strength") {
         let most = row.left.map_or_else(String::new, |most| strength(Share::from_fraction(most)));
-        working = working.step(format!("{} ({})", row.says, row.source), most);
+        working = working.step(format!("{} ({})", row.says(), row.basis().source()), most);
     }
     working
 }

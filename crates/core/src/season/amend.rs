@@ -57,7 +57,7 @@ pub fn take_as_it_is(record: &Record, by: &str, at: DateTime, why: &str) -> Resu
         Verdict::Broken { .. } => {}
     }
     let why = t!("season-what-stands-here-was-changed-outside", by = by, why = why);
-    let found = of_found(record.signed.as_ref(), &record.amendments).ok_or_else(no_seal)?;
+    let found = of_found(record.signed.as_deref(), &record.amendments).ok_or_else(no_seal)?;
     let content = value(record).ok_or_else(no_seal)?;
     let mut amendment = Amendment { by, at, why, changes: Vec::new(), hash: String::new() };
     amendment.hash = of_amendment(&found, &amendment, &content).ok_or_else(no_seal)?;

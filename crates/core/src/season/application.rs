@@ -162,11 +162,9 @@ mod tests {
         farm.passes.insert("post".to_owned(), pass);
         for (day, area, part) in records {
             let mut record = Record::new("Post", *day);
-            record.pass = Some("post".to_owned());
-            let then = RecordField {
-                part: (*part).to_owned(),
-                ..RecordField::new("Mill field", AsTyped::parse(area).unwrap())
-            };
+            record.pass = Some("post".into());
+            let then =
+                RecordField { part: (*part).into(), ..RecordField::new("Mill field", AsTyped::parse(area).unwrap()) };
             record.fields.insert("mill".to_owned(), then);
             farm.records.insert(format!("{}", farm.records.len()), record);
         }

@@ -2,8 +2,10 @@
 
 use jiff::civil::Date;
 
+use crate::farm::crop::Named;
 use crate::farm::{Farm, Field, Id, Product, Record, Says, Statement};
 use crate::label::harvest::{after_days, days_after, months_after};
+use crate::label::names::split_or;
 use crate::label::{names_crop as speaks_of, place};
 use crate::language::t;
 use crate::season::Log;
@@ -79,7 +81,7 @@ pub fn binds<'a>(farm: &'a Farm, log: &'a Log, field_id: &str, field: &'a Field,
             continue;
         }
         let Some(then) = record.fields.get(field_id) else { continue };
-        let crop = if then.crop.trim().is_empty() { &field.crop } else { &then.crop };
+        let crop = if then.crop.trim().is_empty() { field.crop.as_str() } else { &then.crop };
         for line in record.lines.iter().filter(|line| !line.amount.is_zero()) {
             let Some(product) = farm.products.get(&line.product) else { continue };
             for statement in &product.label {
@@ -132,25 +134,23 @@ fn limit(statement: &Statement) -> Option<Binds> {
 /// Whether a label's words for a following crop mean a crop. They may list several, apart by commas; a plural is its
 /// singular. `Some(false)` where only "any other crop" takes it in.
 pub fn names_crop(words: &str, crop: &str) -> Option<bool> {
-    let parts = || words.split(',').flat_map(|part| part.split(" or "));
+    let parts = || words.split(',').flat_map(split_or);
     if !crop.trim().is_empty() && parts().any(|part| part.trim().eq_ignore_ascii_case(crop.trim())) {
         return Some(true);
     }
-    let plain = |text: &str| {
-        let text = crate::words::plain(text);
-        text.strip_suffix('s').unwrap_or(&text).to_owned()
-    };
-    let crop = plain(crop);
-    if crop.is_empty() {
+    let crop = Named::of(crop);
+    if crop.plain.is_empty() {
         return None;
     }
-    let all: Vec<String> = parts().map(plain).collect();
+    let all: Vec<Named> = parts().map(Named::of).collect();
     // As labels are typed; not what the program says.
     let others = ["any crop", "all crop", "other crop", "any other crop", "all other crop", "all other", "any other"];
-    if all.contains(&crop) {
+    let is_other = |name: &str| others.contains(&name);
+    if all.iter().any(|name| name.is(&crop)) {
         Some(true)
     } else {
-        all.iter().any(|name| others.contains(&name.as_str())).then_some(false)
+        let others = |name: &Named| is_other(&name.plain) || name.english.iter().any(|name| is_other(name));
+        all.iter().any(others).then_some(false)
     }
 }
 
@@ -163,6 +163,10 @@ mod tests {
         assert_eq!(names_crop("soybeans, corn", "Soybean"), Some(true));
         assert_eq!(names_crop("corn or grain sorghum", "grain  sorghum"), Some(true));
         assert_eq!(names_crop("all other crops", "sugar beet"), Some(false));
+        assert_eq!(names_crop("maíz o sorgo", "corn"), Some(true));
+        assert_eq!(names_crop("corn, sorghum", "Maíz"), Some(true));
+        assert_eq!(names_crop("cualquier otro cultivo", "frijol"), Some(false));
+        assert_eq!(names_crop("los demás cultivos", "sugar beet"), Some(false));
         assert_eq!(names_crop("corn", "sweet corn"), None);
         assert_eq!(names_crop("", ""), None);
     }

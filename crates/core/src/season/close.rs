@@ -85,7 +85,7 @@ pub fn grew(farm: &Farm, field: &str, year: i16) -> Option<String> {
     closed.or_else(|| {
         let of_year = farm.records.values().filter(|record| record.date.year() == year);
         let mut crops = of_year.filter_map(|record| record.fields.get(field)).map(|then| &then.crop);
-        crops.rfind(|crop| !crop.trim().is_empty()).cloned()
+        crops.rfind(|crop| !crop.trim().is_empty()).map(String::from)
     })
 }
 
@@ -113,9 +113,8 @@ mod tests {
 
     fn recorded(farm: &mut Farm) {
         let mut record = Record::new("Soybean, post", date(2031, 6, 12));
-        record.pass = Some("post".to_owned());
-        let then =
-            RecordField { crop: "soybean".to_owned(), ..RecordField::new("Hill", AsTyped::parse("60 ac").unwrap()) };
+        record.pass = Some("post".into());
+        let then = RecordField { crop: "soybean".into(), ..RecordField::new("Hill", AsTyped::parse("60 ac").unwrap()) };
         record.fields.insert("hill".to_owned(), then);
         farm.records.insert("r".to_owned(), record);
     }
@@ -151,7 +150,7 @@ mod tests {
         let told = before_closing(&farm, 2031);
         assert!(told.len() == 1 && told[0].level == Level::Note && told[0].text.contains("not signed"), "{told:?}");
         let at = date(2031, 6, 13).at(7, 0, 0, 0);
-        farm.records["r"].signed = Some(Signature { by: "A. Demo".to_owned(), at, hash: String::new() });
+        farm.records["r"].signed = Some(Box::new(Signature { by: "A. Demo".into(), at, hash: String::new() }));
         assert!(before_closing(&farm, 2031).is_empty());
         assert!(before_closing(&farm, 2030).is_empty());
     }

@@ -66,8 +66,8 @@ pub fn keep_out(farm: &Farm, log: &Log, field: &str, now: DateTime) -> KeepOut {
         }
     }
     match (latest, unknown) {
-        (Some((until, hours, line)), _) => KeepOut::Until { until, hours, product: line.name.clone() },
-        (None, Some((date, line))) => KeepOut::NotKnown { product: line.name.clone(), date },
+        (Some((until, hours, line)), _) => KeepOut::Until { until, hours, product: line.name.to_string() },
+        (None, Some((date, line))) => KeepOut::NotKnown { product: line.name.to_string(), date },
         (None, None) if any => KeepOut::Over,
         (None, None) => KeepOut::NothingLately,
     }

@@ -110,13 +110,13 @@ impl Log {
             self.by_field.get_mut(field).into_iter().for_each(keep);
         }
         for line in &record.lines {
-            self.by_product.get_mut(&line.product).into_iter().for_each(keep);
+            self.by_product.get_mut(line.product.as_str()).into_iter().for_each(keep);
         }
         if let Some(rig) = plain(&record.rig) {
             self.by_rig.get_mut(&rig).into_iter().for_each(keep);
         }
         if let Some(pass) = &record.pass {
-            if let Some(of_pass) = self.by_pass.get_mut(pass) {
+            if let Some(of_pass) = self.by_pass.get_mut(pass.as_str()) {
                 keep(&mut of_pass.places);
             }
             self.by_pass.retain(|_, of_pass| !of_pass.places.is_empty());
@@ -226,11 +226,11 @@ fn as_places(places: Option<&[u32]>) -> impl ExactSizeIterator<Item = usize> + D
 }
 
 /// Puts a place under a key.
-fn put<V: Default>(map: &mut FxHashMap<Id, V>, key: &Id, places: impl Fn(&mut V) -> &mut Vec<u32>, place: u32) {
+fn put<V: Default>(map: &mut FxHashMap<Id, V>, key: &str, places: impl Fn(&mut V) -> &mut Vec<u32>, place: u32) {
     // An entry would need an id of its own, mostly to be dropped.
     match map.get_mut(key) {
         Some(known) => among(places(known), place),
-        None => among(places(map.entry(key.clone()).or_default()), place),
+        None => among(places(map.entry(key.to_owned()).or_default()), place),
     }
 }
 
@@ -259,7 +259,7 @@ mod tests {
             ("c", 1, Some("post"), vec!["hill"]),
         ] {
             let mut record = Record::new(name, date(2031, 6, day));
-            record.pass = pass.map(str::to_owned);
+            record.pass = pass.map(Into::into);
             for field in fields {
                 record.fields.insert(field.to_owned(), RecordField::new(field, AsTyped::parse("80 ac").unwrap()));
             }
@@ -292,7 +292,7 @@ mod tests {
     fn it_catches_up_with_each_edit() {
         let record = |day: i8, pass: &str, field: &str, products: &[&str]| {
             let mut record = Record::new("r", date(2031, 6, day));
-            record.pass = (!pass.is_empty()).then(|| pass.to_owned());
+            record.pass = (!pass.is_empty()).then(|| pass.into());
             record.fields.insert(field.to_owned(), RecordField::new(field, AsTyped::parse("80 ac").unwrap()));
             let line =
                 |product: &&str| crate::farm::RecordLine::new(product, product, AsTyped::parse("1 gal").unwrap());
@@ -310,9 +310,9 @@ mod tests {
         }
         let mut log = Log::of(&farm);
         let edits: [fn(&mut Farm); 9] = [
-            |farm| farm.records["b"].note = "windy".to_owned(),
+            |farm| farm.records["b"].note = "windy".into(),
             |farm| farm.records["a"].date = date(2031, 6, 9),
-            |farm| farm.records["c"].pass = Some("burndown".to_owned()),
+            |farm| farm.records["c"].pass = Some("burndown".into()),
             |farm| farm.records["b"].lines.clear(),
             |farm| {
                 let mut pass = crate::farm::Pass::new("Post", date(2031, 6, 2));

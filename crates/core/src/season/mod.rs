@@ -107,7 +107,7 @@ fn named(record: &Record) -> String {
 ///
 /// Each record's amount is spread evenly over the ground of that record. Of parts of one application, of which any ground has had
 /// but one, the largest counts.
-pub fn product_so_far(farm: &Farm, log: &Log, reach: Reach<'_>, product: &Id) -> SoFar<Option<AmountPerArea>> {
+pub fn product_so_far(farm: &Farm, log: &Log, reach: Reach<'_>, product: &str) -> SoFar<Option<AmountPerArea>> {
     let liquid = farm.products.get(product).is_some_and(crate::farm::Product::is_liquid);
     let mut so_far: SoFar<Option<AmountPerArea>> = SoFar::default();
     let plus = |sum: Option<AmountPerArea>, rate: AmountPerArea| sum.map_or(Some(rate), |before| before.plus(rate));
@@ -115,7 +115,7 @@ pub fn product_so_far(farm: &Farm, log: &Log, reach: Reach<'_>, product: &Id) ->
         let mut largest: Option<AmountPerArea> = None;
         for record in parts {
             let mut sum = None;
-            for line in record.lines.iter().filter(|line| line.product == *product) {
+            for line in record.lines.iter().filter(|line| line.product == product) {
                 let rate = line.amount.value().spread(record.area());
                 let fits = matches!(
                     (rate, liquid),
@@ -156,7 +156,7 @@ pub fn active_so_far(farm: &Farm, log: &Log, reach: Reach<'_>, active: &str, bas
 struct Meant<'a> {
     wanted: Wanted<'a>,
     names: HashMap<&'a str, bool>,
-    products: HashMap<&'a Id, bool>,
+    products: HashMap<&'a str, bool>,
 }
 
 impl<'a> Meant<'a> {
@@ -164,7 +164,7 @@ impl<'a> Meant<'a> {
         *self.names.entry(name).or_insert_with(|| self.wanted.is(name))
     }
 
-    fn is_in(&mut self, farm: &Farm, id: &'a Id) -> bool {
+    fn is_in(&mut self, farm: &Farm, id: &'a str) -> bool {
         let made = || farm.products.get(id).is_some_and(|product| self.wanted.is_in(product));
         *self.products.entry(id).or_insert_with(made)
     }

@@ -10,7 +10,7 @@ use crate::farm::{Expected, Farm, Field, Hour, Id, Line, Pass, Reading, Record, 
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::weather::asked_droplets;
 use crate::label::{droplets, once, when};
-use crate::language::t;
+use crate::language::{t, yes_or_no};
 use crate::plan::Plan;
 use crate::quantity::{AsTyped, Bearing, Quantity, Rate, Temperature};
 use crate::weather::limits::{self, Held, Kind};
@@ -115,7 +115,7 @@ pub fn judge(farm: &Farm, id: &Id, record: &Record) -> Vec<Finding> {
                     basis = asked.basis,
                     asks = asks,
                     words = droplets::words(finest, coarsest),
-                    conditional = if conditions.is_empty() { "no" } else { "yes" },
+                    conditional = yes_or_no(!conditions.is_empty()),
                     conditions = all_of(&conditions),
                     unknown = air_unknown(told.is_some())
                 );
@@ -235,8 +235,8 @@ fn as_fields(farm: &Farm, record: &Record) -> Vec<Field> {
             field.neighbours.clone_from(&now.neighbours);
             field.boundary.clone_from(&now.boundary);
         }
-        field.crop.clone_from(&then.crop);
-        field.stage.clone_from(&then.stage);
+        field.crop = then.crop.to_string();
+        field.stage = then.stage.to_string();
         field
     };
     record.fields.iter().map(then).collect()
@@ -306,10 +306,11 @@ pub fn expected(farm: &Farm, plan: &Plan, start: Option<Time>, end: Option<Time>
             read = read,
             strftime = from.strftime("%Y-%m-%d %H:%M"),
             strftime2 = to.strftime("%H:%M")
-        ),
+        )
+        .into(),
         wind: ends(&hours, |hour| hour.wind.as_ref(), |a, b| a < b),
         gust: ends(&hours, |hour| hour.gust.as_ref(), |a, b| a < b).map(|(_, most)| most),
-        wind_from: directions(&hours),
+        wind_from: directions(&hours).into(),
         temperature: ends(&hours, |hour| hour.temperature.as_ref(), |a: &Temperature, b| a < b),
         humidity: ends(&hours, |hour| hour.humidity.as_ref(), |a, b| a < b),
     })

@@ -141,7 +141,7 @@ pub fn is_out_of_proportion(farm: &Farm, record: &Record, wanted: f64) -> bool {
 }
 
 /// An amount as the farm's jug or scale measures it; one that is less than half a mark stays.
-fn in_jug(farm: &Farm, product: &Id, amount: Amount) -> Amount {
+fn in_jug(farm: &Farm, product: &str, amount: Amount) -> Amount {
     let Some(product) = farm.products.get(product) else { return amount };
     let (measured, _) = to_mark(amount, (None, None), step(product, &farm.measuring, farm.units));
     if measured.is_zero() { amount } else { measured }
@@ -188,7 +188,7 @@ pub fn balance(plan: &Plan, record: &Record) -> Option<Balance> {
     let whole = Portion::whole(plan);
     let (of, planned) = (whole.loads?, record.planned.as_ref()?);
     // A record of a part was planned as that part.
-    if record.pass.as_ref() != Some(&plan.pass) || !planned.ratio(whole.volume).is_some_and(same) {
+    if record.pass.as_deref() != Some(plan.pass.as_str()) || !planned.ratio(whole.volume).is_some_and(same) {
         return None;
     }
     let loads = record.loads.unwrap_or(of);

@@ -1,7 +1,7 @@
 //! From a plan to the record of it.
 
 use crate::farm::record::RecordActive;
-use crate::farm::{Active, Farm, Field, Id, Left, Product, Record, RecordField, RecordLine, Says};
+use crate::farm::{Active, Farm, Field, Id, Left, Product, Record, RecordField, RecordLine, Says, Text};
 use crate::loads::card::re_entry_hours;
 use crate::plan::Plan;
 use crate::quantity::{Amount, Area, AsTyped, Mass, Quantity, Units, Volume};
@@ -36,7 +36,7 @@ pub fn of_portion(farm: &Farm, log: &Log, plan: &Plan, portion: &Portion) -> Opt
         let product = farm.products.get(&line.product)?;
         let line = record_line(&line.product, product, *amount, farm.units);
         let lot = only_lot(farm, log, &line.product, pass.date);
-        Some(RecordLine { planned: Some(line.amount.clone()), lot, ..line })
+        Some(RecordLine { planned: Some(line.amount.clone()), lot: lot.into(), ..line })
     });
     let volume = volume_text(portion.volume, farm.units);
     let rig = farm.rigs.get(&pass.rig);
@@ -46,20 +46,20 @@ pub fn of_portion(farm: &Farm, log: &Log, plan: &Plan, portion: &Portion) -> Opt
     let one_class = classes.filter(|classes| classes.finest == classes.coarsest).map(|classes| classes.finest);
     let without_sets = rig.filter(|rig| rig.sets.is_empty()).and_then(|rig| rig.droplets);
     Some(Record {
-        pass: Some(id.clone()),
+        pass: Some(id.into()),
         fields: fields.collect(),
         planned: Some(volume.clone()),
         volume: Some(volume),
         loads: portion.loads,
         left: (!portion.left.is_zero())
-            .then(|| Left { volume: volume_text(portion.left, farm.units), went: String::new() }),
+            .then(|| Left { volume: volume_text(portion.left, farm.units), went: Text::new() }),
         lines: lines.collect(),
-        weeds: pass.weeds.clone(),
-        water: farm.waters.get(&pass.water).map(|water| water.name.clone()).unwrap_or_default(),
-        rig: rig.map(|rig| rig.name.clone()).unwrap_or_default(),
+        weeds: pass.weeds.iter().map(Text::from).collect(),
+        water: farm.waters.get(&pass.water).map(|water| Text::from(&water.name)).unwrap_or_default(),
+        rig: rig.map(|rig| Text::from(&rig.name)).unwrap_or_default(),
         // Read back by its words, so it is not said in another language.
-        method: "ground boom".to_owned(),
-        nozzles: set_of(farm, pass).map_or_else(in_words, |(_, set)| set.name.clone()),
+        method: "ground boom".into(),
+        nozzles: set_of(farm, pass).map_or_else(in_words, |(_, set)| set.name.clone()).into(),
         // What is typed for the pass, else what its nozzles take, else the rig's usual one.
         pressure: pass
             .pressure
@@ -69,8 +69,8 @@ pub fn of_portion(farm: &Farm, log: &Log, plan: &Plan, portion: &Portion) -> Opt
         speed: pass.speed_in(farm).cloned(),
         height: pass.height_in(farm).cloned(),
         droplets: pass.droplets.or(one_class).or(without_sets),
-        operator: pass.operator.clone(),
-        expected: super::outside::expected(farm, plan, None, None),
+        operator: (&pass.operator).into(),
+        expected: super::outside::expected(farm, plan, None, None).map(Box::new),
         ..Record::new(&pass.name, pass.date)
     })
 }
@@ -87,13 +87,13 @@ pub fn whole_field(field: &Field, units: Units) -> RecordField {
 
 fn record_field(field: &Field, area: AsTyped<Area>) -> RecordField {
     RecordField {
-        crop: field.crop.clone(),
-        stage: field.stage.clone(),
-        variety: field.variety.clone(),
+        crop: (&field.crop).into(),
+        stage: (&field.stage).into(),
+        variety: (&field.variety).into(),
         planted: field.planted,
-        location: field.location.clone(),
-        parcel: field.parcel.clone(),
-        crop_code: super::profile::crop_code(&field.crop).map(|crop| crop.code.clone()).unwrap_or_default(),
+        location: (&field.location).into(),
+        parcel: (&field.parcel).into(),
+        crop_code: super::profile::crop_code(&field.crop).map(|crop| Text::from(&crop.code)).unwrap_or_default(),
         ..RecordField::new(&field.name, area)
     }
 }
@@ -115,7 +115,7 @@ pub fn of_product(id: &Id, product: &Product, amount: AsTyped<Amount>, units: Un
         _ => None,
     });
     RecordLine {
-        registration: product.registration.clone(),
+        registration: (&product.registration).into(),
         price: product.price.clone(),
         kind: Some(product.kind),
         class: product.class,
@@ -143,8 +143,8 @@ pub fn actives(product: &Product, amount: Amount, units: Units) -> Vec<RecordAct
         .iter()
         .filter_map(|active| {
             Some(RecordActive {
-                name: active.name.clone(),
-                group: active.group.clone(),
+                name: (&active.name).into(),
+                group: (&active.group).into(),
                 basis: active.basis,
                 mass: mass_text(mass_of(active, product, amount)?, units),
             })

@@ -46,6 +46,9 @@ pub enum Refusal {
     /// It is signed already.
     #[error("{}", t!("season-the-record-is-signed-already-what"))]
     AlreadySigned,
+    /// Its day is still to come.
+    #[error("{}", t!("season-the-day-of-the-record-is-still-to-come", date = .0))]
+    StillToCome(jiff::civil::Date),
     /// Its seals do not hold.
     #[error("{}", t!("season-the-record-was-changed-outside-of"))]
     Broken,
@@ -102,7 +105,7 @@ pub fn respecting(before: &Record, after: Record) -> Record {
 /// signed.
 ///
 /// # Errors
-/// Where nobody is named, or where it is signed already.
+/// Where nobody is named, where it is signed already, or where its day comes after that of the signature.
 pub fn sign(record: &Record, by: &str, at: DateTime) -> Result<Record, Refusal> {
     let by = by.trim();
     if by.is_empty() {
@@ -111,9 +114,12 @@ pub fn sign(record: &Record, by: &str, at: DateTime) -> Result<Record, Refusal> 
     if is_signed(record) {
         return Err(Refusal::AlreadySigned);
     }
+    if record.date > at.date() {
+        return Err(Refusal::StillToCome(record.date));
+    }
     let record = with_line_feeds(record).ok_or_else(no_seal)?;
     let hash = of_signature(by, at, &content(&record)).ok_or_else(no_seal)?;
-    Ok(Record { signed: Some(Signature { by: by.to_owned(), at, hash }), ..record })
+    Ok(Record { signed: Some(Box::new(Signature { by: by.into(), at, hash })), ..record })
 }
 
 /// A record with a line feed at each line end of its texts, where a carriage return and a line feed stood. Its signature, its
@@ -398,7 +404,7 @@ fn content_at(record: &Record, at: usize) -> Option<Value> {
 /// The seal before an amendment, as it stands.
 fn before(record: &Record, amendment: usize) -> Option<String> {
     if record.amendments.get(amendment)?.changes.is_empty() {
-        return of_found(record.signed.as_ref(), record.amendments.get(..amendment)?);
+        return of_found(record.signed.as_deref(), record.amendments.get(..amendment)?);
     }
     match amendment.checked_sub(1) {
         Some(last) => record.amendments.get(last).map(|last| last.hash.clone()),
@@ -484,7 +490,7 @@ mod tests {
     fn only_outcomes_are_put_into_a_signed_record() {
         let record = Record::new("Corn", date(2031, 6, 12));
         let mut other = record.clone();
-        other.note = "another".to_owned();
+        other.note = "another".into();
         assert_eq!(respecting(&record, other.clone()).note, "another");
         let signed = sign(&record, "A. Demo", datetime(2031, 6, 12, 20, 14, 0, 0)).unwrap();
         assert_eq!(respecting(&signed, other), signed);

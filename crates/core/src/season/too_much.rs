@@ -17,10 +17,10 @@ use crate::season::{Log, Reach, active_so_far, product_so_far};
 pub fn judge(farm: &Farm, log: &Log, id: &Id, record: &Record) -> Vec<Finding> {
     let mut findings = Vec::new();
     let carrier = record.volume.as_ref().and_then(|volume| volume.value().over(record.area()));
-    let mut seen: Vec<&Id> = Vec::new();
+    let mut seen: Vec<&str> = Vec::new();
     for line in record.lines.iter().filter(|line| !line.amount.is_zero()) {
         let Some(product) = farm.products.get(&line.product) else { continue };
-        if seen.contains(&&line.product) {
+        if seen.contains(&line.product.as_str()) {
             continue;
         }
         seen.push(&line.product);
@@ -82,7 +82,7 @@ struct Had {
 
 impl On<'_> {
     /// What the field has had, where that is more than a statement allows; `None` also where the two cannot be compared.
-    fn too_much(&self, product_id: &Id, statement: &Statement) -> Option<Had> {
+    fn too_much(&self, product_id: &str, statement: &Statement) -> Option<Had> {
         let (nobody, units) = (Id::new(), self.farm.units);
         let (Says::SeasonTotal { per, .. } | Says::ActiveSeasonTotal { per, .. }) = &statement.says else {
             return None;

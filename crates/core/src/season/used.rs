@@ -2,7 +2,7 @@
 
 use std::collections::HashSet;
 
-use crate::farm::{Farm, Record};
+use crate::farm::{Farm, Record, Text};
 
 /// How many are offered.
 const MOST: usize = 12;
@@ -45,9 +45,9 @@ pub fn certificate_of<'a>(farm: &'a Farm, own: &str, operator: &str) -> Option<&
 /// standing.
 pub fn follow_operator(farm: &Farm, own: &str, record: &mut Record) {
     if let Some(certificate) = certificate_of(farm, own, &record.operator) {
-        certificate.clone_into(&mut record.certificate);
+        record.certificate = certificate.into();
     } else if farm.records.iter().any(|(id, other)| id != own && other.certificate == record.certificate) {
-        record.certificate.clear();
+        record.certificate = Text::new();
     }
 }
 
@@ -61,7 +61,7 @@ pub fn weeds_on<'a>(farm: &'a Farm, field: &'a str) -> Vec<String> {
                 _ => None,
             }
         });
-        rated.chain(record.weeds.iter().filter(move |_| here).map(String::as_str))
+        rated.chain(record.weeds.iter().filter(move |_| here).map(Text::as_str))
     })
 }
 
@@ -81,9 +81,9 @@ mod tests {
             (4, "A. Demo", "", "velvetleaf"),
         ] {
             let mut record = Record::new("Pass", date(2031, 5, day));
-            record.operator = operator.to_owned();
-            record.certificate = certificate.to_owned();
-            record.weeds = vec![weed.to_owned()];
+            record.operator = operator.into();
+            record.certificate = certificate.into();
+            record.weeds = vec![weed.into()];
             let field = if day == 3 { "hill" } else { "mill" };
             record.fields.insert(field.to_owned(), RecordField::new(field, AsTyped::parse("80 ac").unwrap()));
             farm.records.insert(format!("record-{day}"), record);
@@ -106,14 +106,14 @@ mod tests {
         assert_eq!(certificate_of(&farm, "", "B. Demo"), None);
         assert_eq!(certificate_of(&farm, "", ""), None);
         let mut record = Record::new("Pass", date(2031, 5, 9));
-        record.operator = "A. Demo".to_owned();
+        record.operator = "A. Demo".into();
         follow_operator(&farm, "own", &mut record);
         assert_eq!(record.certificate, "A 2");
-        record.operator = "B. Demo".to_owned();
+        record.operator = "B. Demo".into();
         follow_operator(&farm, "own", &mut record);
         assert_eq!(record.certificate, "");
         // One that no record has was typed for this person.
-        record.certificate = "B 7".to_owned();
+        record.certificate = "B 7".into();
         follow_operator(&farm, "own", &mut record);
         assert_eq!(record.certificate, "B 7");
     }
@@ -122,13 +122,13 @@ mod tests {
     fn weeds_of_a_field_are_those_of_its_own_records() {
         let mut farm = farm();
         farm.records["record-2"].outcomes.push(Outcome {
-            field: "mill".to_owned(),
+            field: "mill".into(),
             date: date(2031, 5, 16),
-            effect: Some(Effect::Control("morning glory".to_owned())),
+            effect: Some(Effect::Control("morning glory".into())),
             rating: None,
-            by: String::new(),
+            by: "".into(),
             photos: Vec::new(),
-            note: String::new(),
+            note: "".into(),
         });
         assert_eq!(weeds_on(&farm, "mill"), ["velvetleaf", "morning glory", "waterhemp"]);
         assert_eq!(weeds_on(&farm, "hill"), ["giant foxtail"]);

@@ -65,7 +65,7 @@ pub fn entry_hours(farm: &Farm, line: &RecordLine) -> Option<u32> {
 /// (170.305, from memory, check).
 pub fn entry(farm: &Farm, record: &Record) -> Entry {
     let unknown = record.lines.iter().filter(|line| is_pesticide(farm, line) && entry_hours(farm, line).is_none());
-    let unknown: Vec<String> = unknown.map(|line| line.name.clone()).collect();
+    let unknown: Vec<String> = unknown.map(|line| line.name.to_string()).collect();
     let hours = record.lines.iter().filter_map(|line| entry_hours(farm, line)).max();
     let ended = record.ended().filter(|_| unknown.is_empty());
     Entry { hours, unknown, ends: ended.map(|end| after_hours(end, hours.unwrap_or_default())) }

@@ -113,7 +113,7 @@ pub fn ledger(farm: &Farm, log: &Log, product: &str) -> Vec<Entry> {
             What::Record(id, record, line, left) => {
                 let used = plain(line.amount.value(), of).map(|used| -used * left.times());
                 let note = record_note(farm, of, record, line, left);
-                let kind = Kind::Record { id: id.clone(), name: record.name.clone() };
+                let kind = Kind::Record { id: id.clone(), name: record.name.to_string() };
                 walk.moved(record.date, kind, used, About { lot: &line.lot, note: &note, ..About::default() });
             }
         }

@@ -8,7 +8,7 @@ use super::hardness::hardness;
 use crate::farm::water::Clarity;
 use crate::farm::{Active, AdjuvantClass, Product, Water};
 use crate::finding::Level;
-use crate::language::{Language, speaking, t};
+use crate::language::t;
 use crate::mix::actives;
 use crate::mix::line::active_per_area;
 use crate::quantity::{
@@ -66,10 +66,7 @@ impl Factor {
             Self::Hardness => Hardness::parse(text).ok().map(Measure::Hardness),
             Self::Bicarbonate | Self::Iron => IonContent::parse(text).ok().map(Measure::Ion),
             Self::Acidity => Acidity::parse(text).ok().map(Measure::Acidity),
-            Self::Clarity => Clarity::ALL
-                .into_iter()
-                .find(|clarity| speaking(Language::English, || clarity.name()) == text)
-                .map(Measure::Clarity),
+            Self::Clarity => Clarity::ALL.into_iter().find(|clarity| clarity.word() == text).map(Measure::Clarity),
             Self::Conductivity => Conductivity::parse(text).ok().map(Measure::Conductivity),
         }
     }

@@ -14,6 +14,7 @@ use solar_positioning::{Horizon, Location, SolarEvents, SolarPositions, delta_t}
 use super::Span;
 use crate::farm::{Place, Position, SunTime};
 use crate::language::t;
+use crate::plausible::suggested_zones;
 
 /// Seconds on the line of time, as a computer counts them.
 pub(crate) type Second = i64;
@@ -34,7 +35,10 @@ pub fn zone(place: &Place) -> Result<TimeZone, String> {
     if name.is_empty() {
         return Err(t!("weather-the-farms-time-zone-is-not").to_owned());
     }
-    TimeZoneDatabase::bundled().get(name).map_err(|_| t!("weather-is-no-time-zone-known-here", name = name))
+    TimeZoneDatabase::bundled().get(name).map_err(|_| match suggested_zones(place).as_str() {
+        "" => t!("weather-is-no-time-zone-known-here", name = name),
+        all => t!("weather-is-no-time-zone-known-here-but", name = name, all = all),
+    })
 }
 
 /// How far the sun's noon may lie from twelve by the standard time of a zone, in hours. The zone that stretches furthest today puts it

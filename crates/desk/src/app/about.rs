@@ -71,12 +71,14 @@ impl Desk {
             ui.add(Label::new(t!("app-the-label-and-local-law-always")).wrap());
             ui.add_space(look::GRID);
             ui.horizontal_wrapped(|ui| {
+                ui.spacing_mut().item_spacing.x = look::PAGES;
                 for one in Part::ALL {
-                    if ui.selectable_label(part == one, one.name()).clicked() {
+                    if look::page(ui, one.name(), part == one).clicked() {
                         part = one;
                     }
                 }
             });
+            ui.add_space(4.0);
             boxes::hairline(ui);
             let lines = lines(part);
             let height = ui.text_style_height(&TextStyle::Body);

@@ -22,7 +22,8 @@ impl Desk {
                 ui.spacing_mut().item_spacing.x = 4.0;
                 look::on_bar(ui);
                 self.list_switch(ui, &mut wanted);
-                let name = self.document.farm().name.clone();
+                // Before a farm is chosen there is none to name.
+                let name = if self.is_choosing { String::new() } else { self.document.farm().name.clone() };
                 let left = (ui.available_width() * 0.18).max(if ui.available_width() < 900.0 { 96.0 } else { 150.0 });
                 ui.allocate_ui_with_layout(Vec2::new(left, look::BAR), Layout::left_to_right(Align::Center), |ui| {
                     ui.set_min_width(left);
@@ -38,12 +39,13 @@ impl Desk {
                         ui.label(RichText::new(state).color(colours.bar_ink.gamma_multiply(0.75)));
                     }
                 });
+                let is_covered = self.backups.is_some() || self.about.is_some() || self.is_choosing;
                 for view in View::ALL {
-                    if tab(ui, view.name(), self.view == view && self.backups.is_none() && !self.is_choosing) {
+                    if tab(ui, view.name(), self.view == view && !is_covered) {
                         wanted = Some(Command::Go(view));
                     }
                 }
-                ui.with_layout(Layout::right_to_left(Align::Center), |ui| self.menus(ui, &mut wanted));
+                self.menus(ui, &mut wanted);
             });
         });
         if let Some(command) = wanted {
@@ -71,54 +73,39 @@ impl Desk {
     fn menus(&mut self, ui: &mut Ui, wanted: &mut Option<Command>) {
         let entry = |ui: &mut Ui, command: Command, enabled: bool, wanted: &mut Option<Command>| {
             let keys = command.key().map(|key| ui.ctx().format_shortcut(&key)).unwrap_or_default();
-            if ui.add_enabled(enabled, Button::new(command.text()).shortcut_text(keys).frame(false)).clicked() {
+            let button = ui.add_enabled(enabled, Button::new(command.text()).shortcut_text(keys).frame(false));
+            // The one entry that may be of no use.
+            if button.on_disabled_hover_text(t!("app-nothing-is-being-done")).clicked() {
                 *wanted = Some(command);
                 ui.close();
             }
         };
-        let guide = ui.add(Button::new(Command::Guide.text()).frame(false)).on_hover_text("F1");
-        if self.guide.is_open() {
-            let line = Stroke::new(2.0, look::colours(ui).brass);
-            ui.painter().hline(guide.rect.x_range(), guide.rect.bottom() + 1.0, line);
+        let steps = [
+            (Command::Undo, self.document.can_undo(), t!("app-nothing-to-undo")),
+            (Command::Redo, self.document.can_redo(), t!("app-nothing-to-redo")),
+        ];
+        // All have the same room about them, and the words of the last end where the margin begins. From left to right, as Tab goes.
+        let (padding, gap) = (ui.spacing().button_padding.x, ui.spacing().item_spacing.x);
+        let wide = |ui: &Ui, text: &str| look::width(ui, text) + 2.0 * padding + gap;
+        let menus: f32 =
+            [t!("app-farm"), t!("app-look"), &Command::Guide.text()].iter().map(|text| wide(ui, text)).sum();
+        let room = ui.available_width() + padding + gap - menus;
+        let all: f32 = steps.iter().map(|(command, ..)| wide(ui, &command.text())).sum();
+        // Where room is short undo and redo are left to their keys.
+        let has_steps = room >= all;
+        ui.add_space((if has_steps { room - all } else { room }).max(0.0));
+        for (command, enabled, why_not) in steps.into_iter().filter(|_| has_steps) {
+            let text = RichText::new(command.text()).color(look::colours(ui).bar_ink.gamma_multiply(if enabled {
+                1.0
+            } else {
+                0.5
+            }));
+            let keys = command.key().map(|key| ui.ctx().format_shortcut(&key)).unwrap_or_default();
+            let button = ui.add_enabled(enabled, Button::new(text));
+            if button.on_hover_text(keys).on_disabled_hover_text(why_not).clicked() {
+                *wanted = Some(command);
+            }
         }
-        if guide.clicked() {
-            *wanted = Some(Command::Guide);
-        }
-        ui.menu_button(t!("app-look"), |ui| {
-            ui.set_min_width(220.0);
-            for command in [Command::Light, Command::Dark] {
-                entry(ui, command, true, wanted);
-            }
-            ui.separator();
-            let switches = [
-                (Command::List, self.list.shown(ui.ctx()) != Shown::Page),
-                (Command::Motion, !look::has_motion(ui.ctx())),
-            ];
-            for (command, mut is_on) in switches {
-                if ui.checkbox(&mut is_on, command.text()).clicked() {
-                    *wanted = Some(command);
-                    ui.close();
-                }
-            }
-            ui.separator();
-            for language in Language::ALL {
-                let said = Command::Speak(language).text();
-                if ui.radio(spoken() == language, said).clicked() {
-                    *wanted = Some(Command::Speak(language));
-                    ui.close();
-                }
-            }
-            ui.separator();
-            for command in [Command::Larger, Command::Smaller, Command::PlainSize] {
-                entry(ui, command, true, wanted);
-            }
-            ui.label(look::soft(
-                ui,
-                t!("app-now-at", zoom_factor = format_args!("{:.0}", ui.ctx().zoom_factor() * 100.0)),
-            ));
-            ui.separator();
-            entry(ui, Command::Keys, true, wanted);
-        });
         ui.menu_button(t!("app-farm"), |ui| {
             ui.set_min_width(260.0);
             entry(ui, Command::Find, true, wanted);
@@ -152,20 +139,52 @@ impl Desk {
             entry(ui, Command::About, true, wanted);
             entry(ui, Command::Quit, true, wanted);
         });
-        // Where room is short these two are left to their keys.
-        if ui.available_width() < 130.0 {
-            return;
-        }
-        for (command, enabled) in [(Command::Redo, self.document.can_redo()), (Command::Undo, self.document.can_undo())]
-        {
-            let text = RichText::new(command.text()).color(look::colours(ui).bar_ink.gamma_multiply(if enabled {
-                1.0
-            } else {
-                0.5
-            }));
-            if ui.add_enabled(enabled, Button::new(text).frame(false)).clicked() {
-                *wanted = Some(command);
+        ui.menu_button(t!("app-look"), |ui| {
+            ui.set_min_width(220.0);
+            let is_dark = ui.visuals().dark_mode;
+            for (command, is_on) in [(Command::Light, !is_dark), (Command::Dark, is_dark)] {
+                if ui.radio(is_on, command.text()).clicked() {
+                    *wanted = Some(command);
+                    ui.close();
+                }
             }
+            ui.separator();
+            let switches = [
+                (Command::List, self.list.shown(ui.ctx()) != Shown::Page),
+                (Command::Motion, !look::has_motion(ui.ctx())),
+            ];
+            for (command, mut is_on) in switches {
+                if ui.checkbox(&mut is_on, command.text()).clicked() {
+                    *wanted = Some(command);
+                    ui.close();
+                }
+            }
+            ui.separator();
+            for language in Language::ALL {
+                let said = Command::Speak(language).text();
+                if ui.radio(spoken() == language, said).clicked() {
+                    *wanted = Some(Command::Speak(language));
+                    ui.close();
+                }
+            }
+            ui.separator();
+            for command in [Command::Larger, Command::Smaller, Command::PlainSize] {
+                entry(ui, command, true, wanted);
+            }
+            ui.label(look::soft(
+                ui,
+                t!("app-now-at", zoom_factor = format_args!("{:.0}", ui.ctx().zoom_factor() * 100.0)),
+            ));
+            ui.separator();
+            entry(ui, Command::Keys, true, wanted);
+        });
+        let guide = ui.add(Button::new(Command::Guide.text())).on_hover_text("F1");
+        if self.guide.is_open() {
+            let line = Stroke::new(2.0, look::colours(ui).brass);
+            ui.painter().hline(guide.rect.x_range(), guide.rect.bottom() + 1.0, line);
+        }
+        if guide.clicked() {
+            *wanted = Some(Command::Guide);
         }
     }
 }

@@ -34,7 +34,7 @@ impl Desk {
     /// Says which boxes hold a text that is not understood, since the plan goes on without it.
     fn show_unread(&mut self, ui: &mut Ui) {
         let Some(unread) = self.unread.first().cloned() else { return };
-        Panel::bottom("unread").show(ui, |ui| {
+        Panel::bottom("unread").frame(look::foot(ui)).show(ui, |ui| {
             ui.horizontal_wrapped(|ui| {
                 mark::show(ui, tankard_core::finding::Level::Check);
                 let instead =
@@ -109,10 +109,12 @@ impl Desk {
     }
 
     fn show_notice(&mut self, ui: &mut Ui) {
+        let now = self.document.revision();
+        self.notice.take_if(|notice| notice.of.is_some_and(|of| of != now));
         if let Some(notice) = &self.notice {
             let colours = look::colours(ui);
             let mut done = false;
-            Panel::bottom("notice").show(ui, |ui| {
+            Panel::bottom("notice").frame(look::foot(ui)).show(ui, |ui| {
                 ui.horizontal(|ui| {
                     let colour = if notice.is_problem { colours.stop } else { colours.ink };
                     let close = ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
@@ -142,7 +144,7 @@ pub(super) fn ask(
     more: impl FnOnce(&mut Ui),
 ) -> Option<usize> {
     let mut answer = None;
-    Panel::bottom(id).show(ui, |ui| {
+    Panel::bottom(id).frame(look::foot(ui)).show(ui, |ui| {
         ui.add_space(look::GRID);
         ui.horizontal_wrapped(|ui| {
             ui.label(look::strong(text));
@@ -151,10 +153,10 @@ pub(super) fn ask(
                     answer = Some(at);
                 }
             }
-            if !remark.is_empty() {
-                ui.label(look::soft(ui, remark));
-            }
         });
+        if !remark.is_empty() {
+            boxes::say(ui, remark);
+        }
         more(ui);
         ui.add_space(look::GRID);
     });

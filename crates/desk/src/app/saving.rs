@@ -179,8 +179,8 @@ impl Desk {
             Some(remark) => {
                 self.tell_problem(t!("app-saved-but-what-the-file-held", remark = remark));
             }
-            None if saving.is_new_name => self.tell(t!("app-saved-as", path = saving.path.display())),
-            None => self.tell(t!("app-saved")),
+            None if saving.is_new_name => self.tell_for_now(t!("app-saved-as", path = saving.path.display())),
+            None => self.tell_for_now(t!("app-saved")),
         }
         if saving.is_new_name {
             self.take_lock();

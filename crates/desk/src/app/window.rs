@@ -7,9 +7,11 @@ use egui::{Context, Ui};
 use tankard_core::farm::Farm;
 use tankard_core::language::speak;
 
+use super::turns::Turns;
 use super::{Desk, machine_clock};
 use crate::cli::{RendererName, Start, ThemeName};
 use crate::document::Document;
+use crate::parts::boxes;
 use crate::recent::Remembered;
 use crate::{demo, look};
 
@@ -22,10 +24,18 @@ const LONG_FRAME: Duration = Duration::from_millis(33);
 /// The desk inside its window.
 struct Window {
     desk: Desk,
+    turns: Turns,
     started: Option<Instant>,
 }
 
 impl eframe::App for Window {
+    fn raw_input_hook(&mut self, ctx: &Context, raw_input: &mut egui::RawInput) {
+        self.turns.next(&mut raw_input.events, boxes::is_wanted(ctx));
+        if self.turns.is_waiting() {
+            ctx.request_repaint();
+        }
+    }
+
     fn ui(&mut self, ui: &mut Ui, _frame: &mut eframe::Frame) {
         let began = Instant::now();
         self.desk.show(ui);
@@ -87,7 +97,7 @@ pub fn open(file: Option<&Path>, start: &Start) -> Result<(), String> {
                 if let Some(path) = &file {
                     desk.open_path(path);
                 }
-                Ok(Box::new(Window { desk, started: Some(started) }))
+                Ok(Box::new(Window { desk, turns: Turns::default(), started: Some(started) }))
             }),
         );
         match opened {

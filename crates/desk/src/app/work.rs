@@ -387,7 +387,7 @@ impl Desk {
         if !self.work.running.iter().any(|running| is_shown(&running)) {
             return;
         }
-        Panel::bottom("work").show(ui, |ui| {
+        Panel::bottom("work").frame(look::foot(ui)).show(ui, |ui| {
             for running in self.work.running.iter().filter(is_shown) {
                 ui.push_id(running.number, |ui| {
                     if line(ui, running) {

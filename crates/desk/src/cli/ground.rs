@@ -7,10 +7,11 @@ use clap::Args;
 use tankard_core::farm::{Farm, Id};
 use tankard_core::progress::untold;
 use tankard_core::quantity::Quantity;
+use tankard_core::t;
 use tankard_file::ground::{Becomes, Found, open, suggest, take, write_geojson, write_taskdata};
 use tankard_file::store::{self, Report};
 
-use super::{CHECK, NOTHING, STOP, farm_of, say};
+use super::{CHECK, NOTHING, STOP, farm_of, problem_with, say, say_written, tell};
 
 /// What is asked of a file of boundaries.
 #[derive(Debug, Args)]
@@ -41,28 +42,24 @@ pub(super) struct Give {
 pub(super) fn look(ask: &Look) -> Result<u8, String> {
     let farm = farm_of(&ask.file)?;
     let near = farm.place.as_ref().and_then(|place| place.position().ok());
-    let found =
-        open(&ask.boundaries, near, &untold).map_err(|error| format!("{error}: {}", ask.boundaries.display()))?;
+    let found = open(&ask.boundaries, near, &untold).map_err(|error| problem_with(&ask.boundaries, &error))?;
     let becomes = suggest(&farm, &found);
     say(&listed(&farm, &found, &becomes).map_err(|error| error.to_string())?)?;
     if let Some(out) = &ask.out {
         if out.exists() {
-            return Err(format!(
-                "there is a file already, so it is left alone; choose another name: {}",
-                out.display()
-            ));
+            return Err(t!("cli-file-is-there", path = out.display()));
         }
         let (farm, taken) = take(&farm, &found, &becomes);
         for note in &taken.notes {
-            eprintln!("tankard: {note}");
+            tell(note);
         }
         store::save(out, &farm, None).map_err(|error| error.to_string())?;
-        say(&format!(
-            "new fields: {}, boundaries of fields: {}, among the fields: {}, farm written to {}\n",
-            taken.fields.len(),
-            taken.boundaries.len(),
-            taken.surroundings.len(),
-            out.display()
+        say_written(&t!(
+            "cli-ground-taken",
+            fields = taken.fields.len(),
+            boundaries = taken.boundaries.len(),
+            surroundings = taken.surroundings.len(),
+            path = out.display()
         ))?;
     }
     Ok(match (found.pieces.is_empty(), found.refused.is_empty()) {
@@ -74,28 +71,29 @@ pub(super) fn look(ask: &Look) -> Result<u8, String> {
 
 fn listed(farm: &Farm, found: &Found, becomes: &[Becomes]) -> Result<String, std::fmt::Error> {
     let mut out = String::new();
-    writeln!(out, "{}: {} found, {} refused", found.kind.name(), found.pieces.len(), found.refused.len())?;
+    let (pieces, refused) = (found.pieces.len(), found.refused.len());
+    writeln!(out, "{}", t!("cli-ground-found", kind = found.kind.name(), found = pieces, refused = refused))?;
     for note in &found.notes {
-        writeln!(out, "  note: {note}")?;
+        writeln!(out, "  {}", t!("cli-ground-note", note = note))?;
     }
     let name = |id: &Id| farm.fields.get(id).map_or(id.as_str(), |field| field.name.as_str()).to_owned();
     for (piece, becomes) in found.pieces.iter().zip(becomes) {
         let area = if piece.shape.polygons().is_some() { piece.shape.area().show(farm.units) } else { String::new() };
         let becomes = match becomes {
-            Becomes::NewField => "a new field".to_owned(),
-            Becomes::Boundary(id) => format!("the boundary of \"{}\"", name(id)),
-            Becomes::Surrounding(kind) => format!("among the fields: {}", kind.name()),
-            Becomes::Gateway(id) => format!("a way into \"{}\"", name(id)),
-            Becomes::Nothing => "left out".to_owned(),
+            Becomes::NewField => t!("cli-ground-new-field").to_owned(),
+            Becomes::Boundary(id) => t!("cli-ground-boundary-of", name = name(id)),
+            Becomes::Surrounding(kind) => t!("cli-ground-among", kind = kind.name()),
+            Becomes::Gateway(id) => t!("cli-ground-gateway", name = name(id)),
+            Becomes::Nothing => t!("cli-ground-left-out").to_owned(),
         };
         writeln!(out, "  {:<32} {area:>14}  {becomes}", piece.name)?;
         for mended in &piece.mended {
-            writeln!(out, "    mended: {mended}")?;
+            writeln!(out, "    {}", t!("cli-ground-mended", mended = mended))?;
         }
     }
     for refused in &found.refused {
         let name = if refused.name.is_empty() { &refused.place } else { &refused.name };
-        writeln!(out, "  {name:<32} {:>14}  {} ({})", "refused", refused.why, refused.place)?;
+        writeln!(out, "  {name:<32} {:>14}  {} ({})", t!("cli-ground-refused"), refused.why, refused.place)?;
     }
     Ok(out)
 }
@@ -110,23 +108,21 @@ pub(super) fn give(ask: &Give) -> Result<u8, String> {
             let task = match write_taskdata(&farm, pass) {
                 Ok(task) => task,
                 Err(problem) => {
-                    eprintln!("tankard: no task data of \"{pass}\": {problem}");
+                    tell(t!("cli-no-task-data", pass = pass, problem = problem));
                     return Ok(STOP);
                 }
             };
             for note in &task.notes {
-                eprintln!("tankard: {note}");
+                tell(note);
             }
             let bytes = if ending == "zip" { task.packed() } else { Ok(task.xml.into_bytes()) };
             let bytes = bytes.map_err(|error| error.to_string())?;
             store::put_report(&ask.out, &bytes, Report::Json).map_err(|error| error.to_string())?;
-            say(&format!("task data of the pass written to {}\n", ask.out.display()))?;
+            say_written(&t!("cli-task-data-written", path = ask.out.display()))?;
             Ok(if task.notes.is_empty() { 0 } else { CHECK })
         }
-        (None, _) => {
-            Err(format!("boundaries are written as .geojson; task data is of one --pass: {}", ask.out.display()))
-        }
-        (Some(_), _) => Err(format!("task data of a pass is written as .xml or .zip: {}", ask.out.display())),
+        (None, _) => Err(t!("cli-boundaries-are-geojson", path = ask.out.display())),
+        (Some(_), _) => Err(t!("cli-task-data-is-xml", path = ask.out.display())),
     }
 }
 
@@ -134,13 +130,11 @@ fn geojson(farm: &Farm, out: &Path) -> Result<u8, String> {
     let drawn = farm.fields.iter().filter(|(_, field)| field.boundary.is_some()).map(|(id, _)| id);
     let ids: Vec<Id> = drawn.chain(farm.surroundings.keys()).cloned().collect();
     if ids.is_empty() {
-        eprintln!(
-            "tankard: no field has a boundary and nothing is drawn among the fields, so there is nothing to write"
-        );
+        tell(t!("cli-no-boundary"));
         return Ok(NOTHING);
     }
     let text = write_geojson(farm, &ids);
     store::put_report(out, text.as_bytes(), Report::Json).map_err(|error| error.to_string())?;
-    say(&format!("{} boundaries and surroundings written to {}\n", ids.len(), out.display()))?;
+    say_written(&t!("cli-boundaries-written", count = ids.len(), path = out.display()))?;
     Ok(0)
 }

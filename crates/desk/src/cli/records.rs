@@ -6,10 +6,11 @@ use clap::Args;
 use jiff::civil::Date;
 use tankard_core::farm::{Farm, Record};
 use tankard_core::progress::untold;
+use tankard_core::t;
 use tankard_file::store::{self, Report};
 use tankard_file::{records_csv, records_import, records_json};
 
-use super::{NOTHING, STOP, farm_of, say, today};
+use super::{NOTHING, STOP, farm_of, problem_with, say_written, tell, today};
 
 /// What is asked of the records.
 #[derive(Debug, Args)]
@@ -24,7 +25,7 @@ pub(super) struct Ask {
     #[arg(long)]
     json: Option<PathBuf>,
     /// Only those of this year
-    #[arg(long, conflicts_with = "import")]
+    #[arg(long, conflicts_with = "import", value_parser = super::year)]
     season: Option<i16>,
     /// A CSV with records: an export, or a spreadsheet whose headings say what its columns hold
     #[arg(long, requires = "out", conflicts_with_all = ["csv", "json"])]
@@ -48,45 +49,44 @@ fn export(farm: &Farm, ask: &Ask) -> Result<u8, String> {
     let chosen = |id: &str| farm.records.get(id).is_some_and(of_season);
     let count = farm.records.values().filter(|record| of_season(record)).count();
     if count == 0 {
-        let when = ask.season.map(|season| format!(" in {season}")).unwrap_or_default();
-        eprintln!("tankard: nothing is recorded{when}, so there is nothing to write");
+        let nothing = || t!("cli-nothing-recorded").to_owned();
+        tell(ask.season.map_or_else(nothing, |season| t!("cli-nothing-recorded-in", season = season)));
         return Ok(NOTHING);
     }
     let year = |season: i16| Date::new(season, 1, 1).ok().zip(Date::new(season, 12, 31).ok());
     if let Some(path) = &ask.csv {
         let text = records_csv::write(farm, chosen).map_err(|error| error.to_string())?;
         store::put_report(path, text.as_bytes(), Report::Csv).map_err(|error| error.to_string())?;
-        say(&format!("{count} records written to {}\n", path.display()))?;
+        say_written(&t!("cli-records-written", count = count, path = path.display()))?;
     }
     if let Some(path) = &ask.json {
         let text = records_json::write(farm, chosen, ask.season.and_then(year), today(farm))
             .map_err(|error| error.to_string())?;
         store::put_report(path, text.as_bytes(), Report::Json).map_err(|error| error.to_string())?;
-        say(&format!("{count} records written to {}\n", path.display()))?;
+        say_written(&t!("cli-records-written", count = count, path = path.display()))?;
     }
     Ok(0)
 }
 
 fn import(mut farm: Farm, from: &Path, out: &Path) -> Result<u8, String> {
     if out.exists() {
-        return Err(format!("there is a file already, so it is left alone; choose another name: {}", out.display()));
+        return Err(t!("cli-file-is-there", path = out.display()));
     }
-    let problem = |error: &dyn std::fmt::Display| format!("{error}: {}", from.display());
     let (entered, refused, notes, left) = if records_csv::is_own_file(from) {
-        let reading = records_csv::open(from, &untold).map_err(|error| problem(&error))?;
+        let reading = records_csv::open(from, &untold).map_err(|error| problem_with(from, &error))?;
         let done = records_csv::enter(&mut farm, &reading.records, false);
         for id in &done.others {
-            eprintln!("tankard: \"{id}\" is left out: the farm has another record of that id");
+            tell(t!("cli-left-out-since-another", id = id));
         }
         if done.same > 0 {
-            eprintln!("tankard: {} records are there already, word for word", done.same);
+            tell(t!("cli-records-there-already", count = done.same));
         }
         (done.entered.len(), reading.refused, reading.notes, done.others.len())
     } else {
-        let table = records_import::open(from).map_err(|error| problem(&error))?;
+        let table = records_import::open(from).map_err(|error| problem_with(from, &error))?;
         let preview = records_import::preview(&table, &records_import::guess(&table), &farm);
         for problem in &preview.to_choose {
-            eprintln!("tankard: {problem}");
+            tell(problem);
         }
         (
             records_import::enter(&mut farm, &preview.records).len(),
@@ -96,16 +96,16 @@ fn import(mut farm: Farm, from: &Path, out: &Path) -> Result<u8, String> {
         )
     };
     for refused in &refused {
-        eprintln!("tankard: line {} is left out: {}", refused.line, refused.why);
+        tell(t!("cli-line-left-out", line = refused.line, why = refused.why));
     }
     for note in &notes {
-        eprintln!("tankard: {note}");
+        tell(note);
     }
     if entered == 0 {
-        eprintln!("tankard: no record was taken; on the desk it is shown what the columns hold, and can be mended");
+        tell(t!("cli-no-record-taken"));
         return Ok(STOP);
     }
     store::save(out, &farm, None).map_err(|error| error.to_string())?;
-    say(&format!("records taken: {entered}, farm written to {}\n", out.display()))?;
+    say_written(&t!("cli-records-taken", count = entered, path = out.display()))?;
     Ok(if refused.is_empty() && left == 0 { 0 } else { NOTHING })
 }

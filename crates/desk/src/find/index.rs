@@ -4,9 +4,9 @@
 use jiff::civil::Date;
 use memchr::memmem::Finder;
 use tankard_core::farm::{Farm, Field, Pass, Product, Record, Rig, Water};
+use tankard_core::fold::{fold_into, folded};
 use tankard_core::quantity::Quantity;
 
-use super::fold::{fold_into, folded};
 use crate::command::Command;
 use crate::guide::markdown::{Block, plain};
 use crate::guide::{Place, pages};

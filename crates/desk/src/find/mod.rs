@@ -1,6 +1,5 @@
 //! One box that finds anything by its words: fields, passes, products, waters, rigs, records by their day, commands, pages of the guide.
 
-pub mod fold;
 pub mod index;
 mod panel;
 

@@ -71,7 +71,10 @@ fn heading(ui: &mut Ui, level: u8, anchor: &str, runs: &[Run], how: &How) {
         ui.add_space(look::GRID);
     }
     let text = if level == 1 { look::title(&words) } else { look::strong(&words) };
-    let response = ui.add(Label::new(text).wrap().sense(Sense::focusable_noninteractive()));
+    // The ring says that it has the keyboard; a label would be underlined beside.
+    let label = Label::new(text).wrap().sense(Sense::focusable_noninteractive());
+    let (at, galley, response) = label.layout_in_ui(ui);
+    ui.painter().galley(at, galley, look::colours(ui).ink);
     response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Heading, true, &words));
     let is_wanted = how.target.map_or(level == 1, |target| target == anchor);
     if is_wanted && how.takes_keys {

@@ -15,6 +15,8 @@ use crate::parts::{boxes, lists};
 const WIDTH: f32 = 400.0;
 /// Lines longer than this are hard to read.
 const LINE: f32 = 640.0;
+/// Room at the right of a line, for the bar that scrolls.
+const EDGE: f32 = 24.0;
 
 /// Pages on what a view shows, for the head of the list.
 const fn on_screen(view: View) -> &'static [&'static str] {
@@ -64,11 +66,13 @@ impl State {
                 self.list();
             }
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
+                // It ends where the lines below end.
+                ui.add_space(EDGE);
                 is_away =
                     boxes::act(ui, t!("guide-put-it-away")).accessible_name(t!("guide-put-the-guide-away")).clicked();
             });
         });
-        let width = (ui.available_width() - 24.0).min(LINE);
+        let width = (ui.available_width() - EDGE).min(LINE);
         let find = boxes::find(ui, t!("guide-find-in-the-guide"), &mut self.query, width);
         if self.wanted == Wanted::Box {
             find.request_focus();

@@ -1,8 +1,9 @@
 //! Finding words in the guide.
 
+use tankard_core::fold::bare;
+
 use super::markdown::{Block, plain};
 use super::pages::Read;
-use crate::find::fold::bare;
 
 /// A part of a page, from one heading to the next, that holds all words.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -4,12 +4,20 @@
 //! A quantity box keeps what is typed even while it cannot be read, says why, and changes the farm only with what it
 //! understood.
 
-use egui::{Align, ComboBox, Id, Label, Layout, Response, RichText, Stroke, TextEdit, Ui, Vec2};
+use std::sync::Arc;
+
+use egui::text::{LayoutJob, TextWrapping};
+use egui::{
+    Align, Color32, ComboBox, FontId, FontSelection, Galley, Id, Label, Layout, Response, RichText, Stroke, TextBuffer,
+    TextEdit, Ui, Vec2,
+};
 use jiff::civil::{Date, Time};
 use tankard_core::farm::{Droplets, MonthDay, SunTime};
-use tankard_core::quantity::{AsTyped, Quantity, Share, Units};
+use tankard_core::quantity::{AsTyped, Quantity, QuantityError, Share, Units};
 use tankard_core::t;
+use tankard_core::typed::{self, Refused};
 
+use super::{offers, pick};
 use crate::look;
 
 /// What to type, where it may be typed.
@@ -56,6 +64,18 @@ pub fn tire(ctx: &egui::Context) {
     });
 }
 
+/// Whether something waits for the keyboard, so that what is typed is still to wait too.
+pub fn is_wanted(ctx: &egui::Context) -> bool {
+    ctx.data(|data| data.get_temp::<(Wanted, u8)>(wanted_id()).is_some())
+}
+
+/// Enter in a box of one line leads to the next box, so that what is typed then does not go nowhere.
+fn go_on(ui: &Ui, response: &Response) {
+    if response.lost_focus() && ui.input(|input| input.key_pressed(egui::Key::Enter)) {
+        want_next(ui.ctx());
+    }
+}
+
 /// Takes the keyboard where it is this one that is wanted.
 fn claim(ui: &Ui, name: &str, response: &Response, is_box: bool) -> bool {
     let wanted: Option<(Wanted, u8)> = ui.data(|data| data.get_temp(wanted_id()));
@@ -67,22 +87,101 @@ fn claim(ui: &Ui, name: &str, response: &Response, is_box: bool) -> bool {
     if is_it && ui.is_enabled() {
         ui.data_mut(|data| data.remove::<(Wanted, u8)>(wanted_id()));
         response.request_focus();
-        response.scroll_to_me(Some(Align::Center));
+        // What is in view stays where it is.
+        if !ui.clip_rect().contains_rect(response.rect) {
+            response.scroll_to_me(Some(Align::Center));
+        }
         return true;
     }
     false
 }
 
+/// What plain text is typed in: a text of its own, or one that many things of the farm share.
+pub trait Typed: AsRef<str> + From<String> {}
+
+impl<T: AsRef<str> + From<String>> Typed for T {}
+
+/// Shows a box on a copy of a text and takes over what was typed.
+fn typed_in<T: Typed>(value: &mut T, show: impl FnOnce(&mut String) -> Response) -> Response {
+    let mut text = value.as_ref().to_owned();
+    let response = show(&mut text);
+    if text != value.as_ref() {
+        *value = text.into();
+    }
+    response
+}
+
+/// The one line of a box. While nobody types in it, what has no room ends in an ellipsis and is not broken off within a letter.
+fn one_line(ui: &Ui, text: &str, room: f32, (font, ink): (&FontId, Option<Color32>), in_use: bool) -> Arc<Galley> {
+    let visuals = ui.visuals();
+    let ink = ink.or(visuals.override_text_color).unwrap_or(visuals.widgets.inactive.text_color());
+    let mut job = LayoutJob::simple_singleline(text.to_owned(), font.clone(), ink);
+    job.keep_trailing_whitespace = true;
+    let height = ui.fonts_mut(|fonts| fonts.row_height(font)) + ui.spacing().extra_text_line_spacing;
+    for section in &mut job.sections {
+        section.format.line_height = Some(height);
+    }
+    if !in_use {
+        job.wrap = TextWrapping::truncate_at_width(room);
+    }
+    ui.fonts_mut(|fonts| fonts.layout_job(job))
+}
+
+/// Adds a box of one line in a font and, where it is another one, an ink; `with` makes it ready. Where its text is cut, the pointer
+/// brings all of it.
+fn add_line(
+    ui: &mut Ui,
+    id: Option<Id>,
+    value: &mut String,
+    (font, ink): (FontSelection, Option<Color32>),
+    with: impl for<'t> FnOnce(TextEdit<'t>) -> TextEdit<'t>,
+) -> Response {
+    let id = id.unwrap_or_else(|| {
+        let id = ui.next_auto_id();
+        ui.skip_ahead_auto_ids(1);
+        id
+    });
+    let in_use = ui.memory(|memory| memory.has_focus(id));
+    let font = font.resolve(ui.style());
+    let mut is_cut = false;
+    let mut lay_out = |ui: &Ui, text: &dyn TextBuffer, room: f32| {
+        let galley = one_line(ui, text.as_str(), room, (&font, ink), in_use);
+        is_cut = galley.elided;
+        galley
+    };
+    let edit = with(TextEdit::singleline(value).id(id).font(font.clone())).layouter(&mut lay_out);
+    let response = ui.add(edit);
+    if is_cut && !in_use && !value.is_empty() {
+        return response.on_hover_text(value.as_str()).on_disabled_hover_text(value.as_str());
+    }
+    response
+}
+
 /// A box for plain text.
-pub fn text(ui: &mut Ui, name: &str, value: &mut String, width: f32) -> Response {
-    let out = ui.add(TextEdit::singleline(value).desired_width(width).align(egui::Align2::LEFT_CENTER));
-    select_on_tab(ui, name, &out, value);
-    out.accessible_name(name)
+pub fn text(ui: &mut Ui, name: &str, value: &mut impl Typed, width: f32) -> Response {
+    typed_in(value, |value| {
+        let out = add_line(ui, None, value, (FontSelection::Default, None), |edit| {
+            edit.desired_width(width).align(egui::Align2::LEFT_CENTER)
+        });
+        select_on_tab(ui, name, &out, value);
+        go_on(ui, &out);
+        out.accessible_name(name)
+    })
+}
+
+/// A box to tick: too small to be found without an edge that stands out.
+pub fn tick(ui: &mut Ui, value: &mut bool, text: &str) -> Response {
+    let edge = Stroke::new(1.0, look::colours(ui).soft);
+    let before = std::mem::replace(&mut ui.visuals_mut().widgets.inactive.bg_stroke, edge);
+    let response = ui.checkbox(value, text);
+    ui.visuals_mut().widgets.inactive.bg_stroke = before;
+    response
 }
 
 /// A box for several lines of text.
-pub fn lines(ui: &mut Ui, name: &str, value: &mut String, width: f32, rows: usize) -> Response {
-    let response = ui.add(TextEdit::multiline(value).desired_width(width).desired_rows(rows)).accessible_name(name);
+pub fn lines(ui: &mut Ui, name: &str, value: &mut impl Typed, width: f32, rows: usize) -> Response {
+    let edit = |value: &mut String| ui.add(TextEdit::multiline(value).desired_width(width).desired_rows(rows));
+    let response = typed_in(value, edit).accessible_name(name);
     claim(ui, name, &response, true);
     response
 }
@@ -94,8 +193,10 @@ struct Draft {
     text: String,
     /// What the farm holds because of it; another value means that undo or another box changed it.
     over: String,
-    /// Why it cannot be read.
-    problem: Option<String>,
+    /// What the farm held before it was typed, and holds again where the text cannot be read: never a readable piece of it.
+    before: String,
+    /// Why it cannot be read, and what it was probably meant as.
+    problem: Option<Refused>,
 }
 
 /// A box whose text cannot be read, so that the farm goes on with what was there before.
@@ -129,41 +230,39 @@ fn note_unread(ctx: &egui::Context, id: Id, now: Option<Unread>) {
     });
 }
 
-/// Tells the boxes the units in which to give examples.
+fn units_id() -> Id {
+    Id::unique("tankard units of examples")
+}
+
+/// Tells the boxes the units in which to give examples, and in which a bare number was probably meant.
 pub fn set_units(ctx: &egui::Context, units: Units) {
-    ctx.data_mut(|data| data.insert_temp(Id::unique("tankard units of examples"), units == Units::Metric));
+    ctx.data_mut(|data| data.insert_temp(units_id(), units));
+}
+
+fn units(ctx: &egui::Context) -> Units {
+    ctx.data(|data| data.get_temp(units_id())).unwrap_or_default()
 }
 
 /// The example of a quantity in the farm's own system.
 fn example<Q: Quantity>(ui: &Ui) -> &'static str {
-    const METRIC: [(&str, &str); 13] = [
-        ("74.6 ac", "30.2 ha"),
-        ("1200 gal", "4500 L"),
-        ("51 lb", "25 kg"),
-        ("15 gal/ac", "140 L/ha"),
-        ("22 fl oz/ac", "1.6 L/ha"),
-        ("10.2 lb/gal", "1.22 kg/L"),
-        ("120 ft", "36 m"),
-        ("12 mph", "20 km/h"),
-        ("40 psi", "2.8 bar"),
-        ("0.4 gal/min", "1.5 L/min"),
-        ("68 °F", "20 °C"),
-        ("2.5 gal", "10 L"),
-        ("24.50 / gal", "6.50 / L"),
-    ];
-    let metric = ui.data(|data| data.get_temp::<bool>(Id::unique("tankard units of examples"))).unwrap_or_default();
-    METRIC.iter().find(|(us, _)| metric && *us == Q::EXAMPLE).map_or(Q::EXAMPLE, |(_, own)| own)
+    typed::example::<Q>(units(ui.ctx()))
+}
+
+/// A quantity as typed, with what it was probably meant as where its unit is missing.
+fn read_quantity<Q: Quantity>(text: &str, before: &str, units: Units) -> Result<String, Refused> {
+    let refused = |why: QuantityError| Refused { why: why.to_string(), meant: typed::meant::<Q>(text, before, units) };
+    Q::parse(text).map(|_| text.to_owned()).map_err(refused)
 }
 
 /// A box whose text must be read as something. `read` gives what the farm will hold for a text. Gives the new text when it
-/// changed and could be read.
-fn read_box(
+/// changed and could be read, or when what was probably meant in its place is taken.
+fn read_box<E: Into<Refused>>(
     ui: &mut Ui,
     name: &str,
     current: &str,
     width: f32,
     hint: &str,
-    read: impl Fn(&str) -> Result<String, String>,
+    read: impl Fn(&str) -> Result<String, E>,
 ) -> Option<String> {
     let id = ui.make_persistent_id(("box", name));
     let edit_id = id.with("edit");
@@ -175,26 +274,26 @@ fn read_box(
         note_unread(ui.ctx(), id, None);
     }
     let mut text = draft.as_ref().map_or_else(|| current.to_owned(), |draft| draft.text.clone());
-    let problem = draft.and_then(|draft| draft.problem);
-    let mut edit = TextEdit::singleline(&mut text)
-        .id(edit_id)
-        .desired_width(width)
-        .hint_text(hint_in(ui, hint))
-        .align(egui::Align2::LEFT_CENTER);
-    if problem.is_some() {
-        edit = edit.text_color(look::colours(ui).stop);
-    }
-    let response = ui.add(edit).accessible_name(name);
+    let (before, problem) = draft.map_or_else(|| (current.to_owned(), None), |draft| (draft.before, draft.problem));
+    let hint = hint_in(ui, hint);
+    let ink = problem.is_some().then(|| look::colours(ui).stop);
+    let response = add_line(ui, Some(edit_id), &mut text, (FontSelection::Default, ink), |edit| {
+        edit.desired_width(width).hint_text(hint).align(egui::Align2::LEFT_CENTER)
+    })
+    .accessible_name(name);
     if claim(ui, name, &response, true) || response.gained_focus() {
         select_all(ui, edit_id, &text);
     }
+    let mut taken = None;
     if let Some(problem) = &problem {
         ui.painter().rect_stroke(response.rect, 4, Stroke::new(1.5, look::colours(ui).stop), egui::StrokeKind::Inside);
-        if response.has_focus() || response.hovered() {
+        if !problem.meant.is_empty() {
+            taken = offers::in_place(ui, edit_id, &response, problem);
+        } else if response.has_focus() || response.hovered() {
             egui::Tooltip::always_open(ui.ctx().clone(), ui.layer_id(), id.with("why"), response.rect).gap(2.0).show(
                 |ui| {
                     ui.set_max_width(360.0);
-                    ui.label(RichText::new(problem).color(look::colours(ui).stop));
+                    ui.label(RichText::new(&problem.why).color(look::colours(ui).stop));
                 },
             );
         }
@@ -204,26 +303,44 @@ fn read_box(
         note_unread(ui.ctx(), id, None);
         return None;
     }
-    if !response.changed() {
-        return None;
+    if problem.is_none() {
+        go_on(ui, &response);
+    } else if taken.is_none() && response.lost_focus() && ui.input(|input| input.key_pressed(egui::Key::Enter)) {
+        // Whoever is done with a text that cannot be read is still to hear why.
+        response.request_focus();
     }
-    let (over, problem) = match read(&text) {
-        Ok(held) => (held, None),
-        Err(problem) => (current.to_owned(), Some(problem)),
+    match taken {
+        Some(taken) => text = taken,
+        None if response.changed() => {}
+        None => return None,
+    }
+    let (over, problem, held) = match read(&text) {
+        Ok(over) => (over, None, text.clone()),
+        Err(problem) => (before.clone(), Some(problem.into()), before.clone()),
     };
     note_unread(
         ui.ctx(),
         id,
-        problem.clone().map(|problem| Unread { id, name: name.to_owned(), problem, instead: current.to_owned() }),
+        problem.as_ref().map(|problem| Unread {
+            id,
+            name: name.to_owned(),
+            problem: problem.why.clone(),
+            instead: before.clone(),
+        }),
     );
-    let understood = problem.is_none();
-    ui.data_mut(|data| data.insert_temp(id, Draft { text: text.clone(), over, problem }));
-    (understood && text != current).then_some(text)
+    ui.data_mut(|data| data.insert_temp(id, Draft { text, over, before, problem }));
+    (held != current).then_some(held)
 }
 
 /// The id of the box of a quantity, day or time under a name in the same place.
 pub fn edit_id(ui: &Ui, name: &str) -> Id {
     ui.make_persistent_id(("box", name)).with("edit")
+}
+
+/// Whether the box under a name in the same place holds a text that cannot be read.
+pub fn is_unread(ui: &Ui, name: &str) -> bool {
+    let id = ui.make_persistent_id(("box", name));
+    unread(ui.ctx()).iter().any(|unread| unread.id == id)
 }
 
 /// Gives the keyboard to the box of a quantity, day or time that follows under this name in the same place.
@@ -251,7 +368,8 @@ fn select_all(ui: &Ui, id: Id, text: &str) {
 
 /// A box for a quantity that must be there.
 pub fn quantity<Q: Quantity>(ui: &mut Ui, name: &str, value: &mut AsTyped<Q>, width: f32) {
-    let read = |text: &str| Q::parse(text).map(|_| text.to_owned()).map_err(|error| error.to_string());
+    let (units, before) = (units(ui.ctx()), value.text().to_owned());
+    let read = |text: &str| read_quantity::<Q>(text, &before, units);
     let hint = example::<Q>(ui);
     if let Some(text) = read_box(ui, name, value.text(), width, hint, read)
         && let Ok(typed) = AsTyped::parse(&text)
@@ -268,14 +386,10 @@ pub fn quantity_or_none<Q: Quantity>(ui: &mut Ui, name: &str, value: &mut Option
 
 /// The same with a hint of what it means to leave it empty.
 pub fn quantity_hinted<Q: Quantity>(ui: &mut Ui, name: &str, value: &mut Option<AsTyped<Q>>, width: f32, hint: &str) {
-    let read = |text: &str| {
-        if text.trim().is_empty() {
-            Ok(String::new())
-        } else {
-            Q::parse(text).map(|_| text.to_owned()).map_err(|error| error.to_string())
-        }
-    };
+    let units = units(ui.ctx());
     let current = value.as_ref().map(|typed| typed.text().to_owned()).unwrap_or_default();
+    let read =
+        |text: &str| if text.trim().is_empty() { Ok(String::new()) } else { read_quantity::<Q>(text, &current, units) };
     if let Some(text) = read_box(ui, name, &current, width, hint, read) {
         *value = AsTyped::parse(&text).ok();
     }
@@ -348,9 +462,9 @@ pub fn same_reading(shown: &str, typed: &str) -> bool {
 
 /// A box for a day that must be there, written 2031-06-12.
 pub fn date(ui: &mut Ui, name: &str, value: &mut Date, width: f32) {
-    if let Some(text) =
-        read_box(ui, name, &value.to_string(), width, "2031-06-12", |text| read_date(text).map(|date| date.to_string()))
-        && let Ok(read) = read_date(&text)
+    if let Some(text) = read_box(ui, name, &value.to_string(), width, "2031-06-12", |text| {
+        typed::day(text).map(|date| date.to_string())
+    }) && let Ok(read) = typed::day(&text)
     {
         *value = read;
     }
@@ -365,42 +479,29 @@ pub fn date_or_none(ui: &mut Ui, name: &str, value: &mut Option<Date>, width: f3
 pub fn date_hinted(ui: &mut Ui, name: &str, value: &mut Option<Date>, width: f32, hint: &str) {
     let current = value.map(|date| date.to_string()).unwrap_or_default();
     let read = |text: &str| {
-        if text.trim().is_empty() { Ok(String::new()) } else { read_date(text).map(|date| date.to_string()) }
+        if text.trim().is_empty() { Ok(String::new()) } else { typed::day(text).map(|date| date.to_string()) }
     };
     if let Some(text) = read_box(ui, name, &current, width, hint, read) {
-        *value = read_date(&text).ok();
+        *value = typed::day(&text).ok();
     }
-}
-
-/// Reads 2031-06-12, 2031-6-2 or 12.6.2031. With strokes it may be either way round, so that is refused.
-fn read_date(text: &str) -> Result<Date, String> {
-    let problem = || t!("parts-is-not-a-day-write-it", text = text.trim());
-    let part = |text: &str| text.trim().parse::<i16>().map_err(|_| problem());
-    let parts: Vec<&str> = text.trim().split(['-', '.']).collect();
-    let (year, month, day) = match parts.as_slice() {
-        [year, month, day] if year.len() == 4 => (part(year)?, part(month)?, part(day)?),
-        [day, month, year] if year.len() == 4 && text.contains('.') => (part(year)?, part(month)?, part(day)?),
-        _ => return Err(problem()),
-    };
-    let small = |value: i16| i8::try_from(value).map_err(|_| problem());
-    Date::new(year, small(month)?, small(day)?).map_err(|_| problem())
 }
 
 /// A box for a day of any year that may be left empty, written 06-20.
 pub fn month_day_or_none(ui: &mut Ui, name: &str, value: &mut Option<MonthDay>, width: f32, hint: &str) {
     let current = value.map(|day| day.to_string()).unwrap_or_default();
     let read = |text: &str| {
-        if text.trim().is_empty() { Ok(String::new()) } else { text.parse::<MonthDay>().map(|day| day.to_string()) }
+        if text.trim().is_empty() { Ok(String::new()) } else { typed::month_day(text).map(|day| day.to_string()) }
     };
     if let Some(text) = read_box(ui, name, &current, width, hint, read) {
-        *value = text.parse().ok();
+        *value = typed::month_day(&text).ok();
     }
 }
 
-/// A box for a time of day by the sun, written "1 h after sunrise".
+/// A box for a time of day by the sun, such as "1 h after sunrise".
 pub fn sun_time(ui: &mut Ui, name: &str, value: &mut SunTime, width: f32) {
-    let read = |text: &str| text.parse::<SunTime>().map(|time| time.to_string());
-    if let Some(text) = read_box(ui, name, &value.to_string(), width, "1 h after sunrise", read)
+    let read = |text: &str| text.parse::<SunTime>().map(SunTime::words);
+    let hint = SunTime { sunset: false, minutes: 60 }.words();
+    if let Some(text) = read_box(ui, name, &value.words(), width, &hint, read)
         && let Ok(time) = text.parse()
     {
         *value = time;
@@ -419,26 +520,12 @@ pub fn time_hinted(ui: &mut Ui, name: &str, value: &mut Option<Time>, width: f32
         if text.trim().is_empty() {
             Ok(String::new())
         } else {
-            read_time(text).map(|time| time.strftime("%H:%M").to_string())
+            typed::time_of_day(text).map(|time| time.strftime("%H:%M").to_string())
         }
     };
     if let Some(text) = read_box(ui, name, &current, width, hint, read) {
-        *value = read_time(&text).ok();
+        *value = typed::time_of_day(&text).ok();
     }
-}
-
-/// Reads 05:40, 5:40 or 0540.
-fn read_time(text: &str) -> Result<Time, String> {
-    let problem = || t!("parts-is-not-a-time-of-day", text = text.trim());
-    let text = text.trim();
-    let (hour, minute) = match text.split_once([':', '.']) {
-        Some((hour, minute)) if minute.len() == 2 => (hour, minute),
-        None if (3..=4).contains(&text.len()) && text.is_ascii() => text.split_at(text.len() - 2),
-        _ => return Err(problem()),
-    };
-    let hour = hour.parse().map_err(|_| problem())?;
-    let minute = minute.parse().map_err(|_| problem())?;
-    Time::new(hour, minute, 0, 0).map_err(|_| problem())
 }
 
 /// A box for a whole number.
@@ -471,6 +558,17 @@ pub fn count_or_none(ui: &mut Ui, name: &str, value: &mut Option<u32>, width: f3
     }
 }
 
+/// What may be picked in place of typing it into the box before.
+pub fn pick(ui: &mut Ui, name: &str, value: &mut String, all: Vec<String>, width: f32) {
+    let mut picked = None;
+    let all: Vec<Option<String>> = all.into_iter().map(Some).collect();
+    let say = |text: &Option<String>| text.clone().unwrap_or_else(|| t!("parts-or-pick").to_owned());
+    choice(ui, name, &mut picked, &all, say, width);
+    if let Some(picked) = picked {
+        *value = picked;
+    }
+}
+
 /// A choice among a few.
 pub fn choice<T: PartialEq + Clone>(
     ui: &mut Ui,
@@ -495,18 +593,22 @@ pub fn choice<T: PartialEq + Clone>(
     // In a slot of its own, since a long text would widen the box.
     let response = ui
         .allocate_ui_with_layout(slot, Layout::left_to_right(Align::Center), |ui| {
-            ComboBox::from_id_salt(("choice", name)).width(width).truncate().selected_text(shown.clone()).show_ui(
-                ui,
-                |ui| {
-                    for each in all {
-                        // The keyboard chooses too, and then the list is done.
-                        if ui.selectable_value(value, each.clone(), say(each)).clicked() {
-                            is_chosen = true;
-                            ui.close();
-                        }
+            ComboBox::from_id_salt(("choice", name))
+                .width(width)
+                // Half a row below the last whole one says that there are more.
+                .height((ui.spacing().interact_size.y + ui.spacing().item_spacing.y) * 9.5)
+                .truncate()
+                .selected_text(shown.clone())
+                .show_ui(ui, |ui| {
+                    let rows: Vec<String> = all.iter().map(&say).collect();
+                    let at = all.iter().position(|each| each == value);
+                    // The keyboard chooses too, and then the list is done.
+                    if let Some(each) = pick::rows(ui, &rows, at).and_then(|at| all.get(at)) {
+                        *value = each.clone();
+                        is_chosen = true;
+                        ui.close();
                     }
-                },
-            )
+                })
         })
         .inner;
     let response = response.response.accessible_name(format!("{name}: {shown}"));
@@ -528,6 +630,12 @@ pub fn droplets_or_none(ui: &mut Ui, name: &str, value: &mut Option<Droplets>, n
     let all: Vec<Option<Droplets>> = std::iter::once(None).chain(Droplets::ALL.map(Some)).collect();
     let say = |class: &Option<Droplets>| class.map_or_else(|| none.to_owned(), |class| class.name().to_owned());
     choice(ui, name, value, &all, say, width);
+}
+
+/// A name as a label before its box: these begin with a small letter on every page.
+pub fn uncapital(name: &str) -> String {
+    let mut letters = name.chars();
+    letters.next().into_iter().flat_map(char::to_lowercase).chain(letters).collect()
 }
 
 /// A row of a form: a label, then what stands beside it.
@@ -591,33 +699,39 @@ pub fn find(ui: &mut Ui, name: &str, value: &mut String, width: f32) -> Response
 pub fn plain(ui: &mut Ui, name: &str, value: &mut String, width: f32, with_weight: bool, hint: &str) -> Response {
     let id = ui.make_persistent_id(("plain", name));
     let in_use = ui.memory(|memory| memory.has_focus(id));
-    let mut edit = TextEdit::singleline(value)
-        .id(id)
-        .font(look::body(with_weight))
-        .desired_width(width)
-        .hint_text(hint.to_owned());
-    if !in_use {
-        edit = edit.background_color(egui::Color32::TRANSPARENT);
-    }
     ui.scope(|ui| {
         if !in_use {
             ui.visuals_mut().widgets.inactive.bg_stroke = Stroke::NONE;
         }
-        ui.add(edit).accessible_name(name)
+        add_line(ui, Some(id), value, (look::body(with_weight).into(), None), |edit| {
+            let edit = edit.desired_width(width).hint_text(hint.to_owned());
+            if in_use { edit } else { edit.background_color(egui::Color32::TRANSPARENT) }
+        })
+        .accessible_name(name)
     })
     .inner
 }
 
 /// A box for plain text that says softly what belongs into it while it is empty.
-pub fn text_or_empty(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str) -> Response {
-    let edit = TextEdit::singleline(value).desired_width(width).hint_text(hint_in(ui, hint));
-    let response = ui.add(edit.align(egui::Align2::LEFT_CENTER)).accessible_name(name);
-    select_on_tab(ui, name, &response, value);
-    response
+pub fn text_or_empty(ui: &mut Ui, name: &str, value: &mut impl Typed, width: f32, hint: &str) -> Response {
+    typed_in(value, |value| {
+        let hint = hint_in(ui, hint);
+        let response = add_line(ui, None, value, (FontSelection::Default, None), |edit| {
+            edit.desired_width(width).hint_text(hint).align(egui::Align2::LEFT_CENTER)
+        })
+        .accessible_name(name);
+        select_on_tab(ui, name, &response, value);
+        go_on(ui, &response);
+        response
+    })
 }
 
 /// A box for a sentence: a long one wraps, so that none of it is hidden, and Enter does not break it.
-pub fn sentence(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str) -> Response {
+pub fn sentence(ui: &mut Ui, name: &str, value: &mut impl Typed, width: f32, hint: &str) -> Response {
+    typed_in(value, |value| sentence_of(ui, name, value, width, hint))
+}
+
+fn sentence_of(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str) -> Response {
     let edit = TextEdit::multiline(value).desired_width(width).desired_rows(1).hint_text(hint.to_owned());
     let response = ui.add(edit.return_key(None)).accessible_name(name);
     let is_led_to = claim(ui, name, &response, true);
@@ -656,8 +770,7 @@ pub fn understood_between<Q: Quantity>(
 
 #[cfg(test)]
 mod tests {
-    use super::{read_date, read_per_cent, read_time};
-    use jiff::civil::{date, time};
+    use super::read_per_cent;
 
     #[test]
     fn per_cent_with_and_without_its_sign() {
@@ -666,23 +779,6 @@ mod tests {
         }
         for text in ["101", "120 %", "-5", "good", "90 ac"] {
             assert!(read_per_cent(text, "").is_err(), "{text}");
-        }
-    }
-
-    #[test]
-    fn days_and_times_as_people_write_them() {
-        for text in ["2031-06-12", "2031-6-12", "12.6.2031", " 12.06.2031 "] {
-            assert_eq!(read_date(text), Ok(date(2031, 6, 12)), "{text}");
-        }
-        for text in ["6/12/2031", "12-6-2031", "2031-13-01", "2031-06", "tomorrow", "12.6.31"] {
-            assert!(read_date(text).is_err(), "{text}");
-        }
-        for text in ["08:30", "8:30", "0830", "830", "8.30"] {
-            assert_eq!(read_time(text), Ok(time(8, 30, 0, 0)), "{text}");
-        }
-        // "8:3" on the way to "8:30" is no time yet.
-        for text in ["8:3", "25:00", "08:61", "8", "noon", "ö30"] {
-            assert!(read_time(text).is_err(), "{text}");
         }
     }
 }

@@ -1,7 +1,7 @@
 //! The day of the rigs as a picture: one row a rig, its passes as blocks along the clock. A block is told by its number, its
 //! name and its face, not by colour: passes are full, cleaning out is hatched, road is a line.
 
-use egui::{Align2, Pos2, Rect, Response, Sense, Stroke, StrokeKind, Ui, Vec2};
+use egui::{Align2, Color32, Pos2, Rect, Response, Sense, Stroke, StrokeKind, Ui, Vec2};
 use tankard_core::day::{Block, BlockKind, Row, Timeline};
 use tankard_core::t;
 
@@ -42,10 +42,13 @@ pub fn show(ui: &mut Ui, picture: &Timeline, name: impl Fn(u32) -> Named) -> Opt
     #[allow(clippy::cast_possible_truncation)] // A share.
     let across = |share: f64| left + wide * share as f32;
     let painter = ui.painter_at(rect);
-    for tick in &picture.ticks {
+    let every = every(ui, picture, wide);
+    for (at, tick) in picture.ticks.iter().enumerate() {
         let x = across(tick.at);
         painter.vline(x, (rect.top() + SCALE - 4.0)..=rect.bottom(), Stroke::new(1.0, colours.hairline));
-        painter.text(Pos2::new(x, rect.top()), Align2::CENTER_TOP, &tick.label, look::gauge_font(), colours.soft);
+        if at % every == 0 {
+            painter.text(Pos2::new(x, rect.top()), Align2::CENTER_TOP, &tick.label, look::gauge_font(), colours.soft);
+        }
     }
     let mut done = None;
     let mut top = rect.top() + SCALE;
@@ -72,6 +75,18 @@ pub fn show(ui: &mut Ui, picture: &Timeline, name: impl Fn(u32) -> Named) -> Opt
         top += TALL + APART;
     }
     done
+}
+
+/// Every which hour has room for its figures in so wide a picture.
+fn every(ui: &Ui, picture: &Timeline, wide: f32) -> usize {
+    let label = |text: &str| ui.painter().layout_no_wrap(text.to_owned(), look::gauge_font(), Color32::PLACEHOLDER);
+    let widest = picture.ticks.iter().map(|tick| label(&tick.label).size().x).fold(0.0, f32::max) + 6.0;
+    let apart = wide / picture.ticks.len().saturating_sub(1).max(1) as f32;
+    // A few hours at most.
+    #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)]
+    let every = (widest / apart.max(1.0)).ceil() as usize;
+    // Hours of which one is easily found between two others.
+    [1, 2, 3, 4, 6, 12].into_iter().find(|step| *step >= every).unwrap_or(24)
 }
 
 /// A pass: its number and name, and a mark where each further load begins.

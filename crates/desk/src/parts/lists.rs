@@ -42,9 +42,6 @@ pub fn plain_row(ui: &mut Ui, chosen: bool, name: &str, add: impl FnOnce(&mut Ui
     } else if response.hovered() {
         ui.painter().set(back, egui::Shape::rect_filled(rect, 0, colours.sheet.gamma_multiply(0.6)));
     }
-    if response.has_focus() {
-        ui.painter().rect_stroke(rect, 2, Stroke::new(1.5, colours.brass), egui::StrokeKind::Inside);
-    }
     response.widget_info(|| egui::WidgetInfo::selected(egui::Role::ListBoxOption, true, chosen, name));
     spoken::selected(&response, chosen);
     response

@@ -1,10 +1,11 @@
 //! What was probably meant in place of what is typed: at the box, and beside the finding. Taking it is one key or one click, and an edit
 //! like any other. A view says in each frame what is offered; the boxes of the frame show what is for them.
 
-use egui::{Area, Context, Frame, Id, Order, Pos2, Rect, Stroke, StrokeKind, Ui, Vec2};
+use egui::{Area, Context, Frame, Id, Order, Pos2, Rect, Response, RichText, Stroke, StrokeKind, Ui, Vec2};
 use tankard_core::finding::Finding;
 use tankard_core::plausible::{Offer, Slot};
 use tankard_core::t;
+use tankard_core::typed::Refused;
 
 use super::boxes;
 use crate::keys::{self, offer};
@@ -64,30 +65,73 @@ pub fn at_box(ui: &mut Ui, name: &str, slot: &Slot) {
     let offers: Vec<Offer> = all.into_iter().filter(|offer| offer.is_for(slot)).collect();
     let Some(first) = offers.first() else { return };
     let id = boxes::edit_id(ui, name);
+    // What cannot be read has its own.
+    if boxes::is_unread(ui, name) {
+        return;
+    }
     let Some(response) = ctx.read_response(id) else { return };
     let colour = look::colours(ui).check;
     ui.painter().rect_stroke(response.rect, 4, Stroke::new(1.5, colour), StrokeKind::Inside);
-    let below = id.with("offers");
     let has_focus = response.has_focus();
-    // A click on it takes the keyboard from the box, and it must not go before the click is done.
-    let was: Option<Rect> = ctx.data(|data| data.get_temp(below));
-    let is_over = was.zip(ctx.input(|input| input.pointer.latest_pos())).is_some_and(|(rect, at)| rect.contains(at));
-    if !has_focus && !is_over {
-        ctx.data_mut(|data| data.remove::<Rect>(below));
-        return;
-    }
     if has_focus && offer::TAKE.taken(&ctx) {
         take(&ctx, first);
     }
+    below(ui, id.with("offers"), response.rect, has_focus, |ui| {
+        acts(ui, &offers);
+        ui.label(look::soft(ui, t!("parts-takes", keys = keys::any_of(offer::TAKE.keys), first = first.text())));
+    });
+}
+
+/// Says by which key the first of the offers is taken in a box that is in use, and takes it by that.
+pub fn by_key(ui: &mut Ui, first: &Offer) {
+    if offer::TAKE.taken(ui.ctx()) {
+        take(ui.ctx(), first);
+    }
+    ui.label(look::soft(ui, t!("parts-takes", keys = keys::any_of(offer::TAKE.keys), first = first.text())));
+}
+
+/// Why the text of a box cannot be read, and what it was probably meant as: that is given when it is taken.
+pub fn in_place(ui: &Ui, id: Id, response: &Response, refused: &Refused) -> Option<String> {
+    let first = refused.meant.first()?;
+    let mut taken = None;
+    let has_focus = response.has_focus();
+    if has_focus && offer::TAKE.taken(ui.ctx()) {
+        taken = Some(first.clone());
+    }
+    below(ui, id.with("meant"), response.rect, has_focus || response.hovered(), |ui| {
+        ui.label(RichText::new(&refused.why).color(look::colours(ui).stop));
+        ui.horizontal_wrapped(|ui| {
+            ui.spacing_mut().button_padding.x = 0.0;
+            ui.spacing_mut().item_spacing.x = 10.0;
+            for meant in &refused.meant {
+                if boxes::act(ui, &t!("parts-take", offer = meant)).clicked() {
+                    taken = Some(meant.clone());
+                }
+            }
+        });
+        ui.label(look::soft(ui, t!("parts-takes", keys = keys::any_of(offer::TAKE.keys), first = first)));
+    });
+    taken
+}
+
+/// What stands below a box while that is in use, and moves nothing.
+fn below(ui: &Ui, id: Id, of: Rect, is_in_use: bool, add: impl FnOnce(&mut Ui)) {
+    let ctx = ui.ctx();
+    // A click on it takes the keyboard from the box, and it must not go before the click is done.
+    let was: Option<Rect> = ctx.data(|data| data.get_temp(id));
+    let is_over = was.zip(ctx.input(|input| input.pointer.latest_pos())).is_some_and(|(rect, at)| rect.contains(at));
+    if !is_in_use && !is_over {
+        ctx.data_mut(|data| data.remove::<Rect>(id));
+        return;
+    }
     let room = ctx.content_rect();
-    let at = Pos2::new(response.rect.left().min(room.right() - 260.0), response.rect.bottom() + 2.0);
-    let area = Area::new(below).order(Order::Foreground).fixed_pos(at).constrain_to(room).show(&ctx, |ui| {
+    let at = Pos2::new(of.left().min(room.right() - 260.0), of.bottom() + 2.0);
+    let area = Area::new(id).order(Order::Foreground).fixed_pos(at).constrain_to(room).show(ctx, |ui| {
         Frame::popup(ui.style()).inner_margin(Vec2::new(8.0, 4.0)).show(ui, |ui| {
             ui.set_max_width(240.0);
             ui.spacing_mut().item_spacing.y = 1.0;
-            acts(ui, &offers);
-            ui.label(look::soft(ui, t!("parts-takes", keys = keys::any_of(offer::TAKE.keys), first = first.text())));
+            add(ui);
         });
     });
-    ctx.data_mut(|data| data.insert_temp(below, area.response.rect));
+    ctx.data_mut(|data| data.insert_temp(id, area.response.rect));
 }

@@ -8,7 +8,6 @@ use tankard_core::farm::Farm;
 use tankard_core::loads::card::long_date;
 use tankard_core::quantity::Duration;
 use tankard_core::t;
-use tankard_core::weather::Verdict;
 
 use super::{json, text, words};
 
@@ -94,7 +93,7 @@ fn slot(slot: &Slot) -> Value {
         "takes_s": slot.takes.map(Duration::to_seconds),
         "clean_out_s": slot.clean_out.map(Duration::to_seconds),
         "road_s": slot.travel.map(Duration::to_seconds),
-        "verdict": slot.verdict.map(Verdict::word),
+        "verdict": slot.verdict.map(json::verdict),
         "held": slot.held,
         "goes_on": slot.goes_on,
         "fills_saved": slot.fills_saved,

@@ -132,7 +132,7 @@ fn rinse(rinse: &RinsePlan) -> Value {
             "each_l": way.each.to_litres(),
             "left": way.left.to_fraction(),
             "on_board": way.on_board,
-            "source": way.source,
+            "source": way.basis.source(),
         })).collect::<Vec<_>>(),
         "last_ground_m2": rinse.last_ground.map(Area::to_square_metres),
         "priming_l": rinse.priming.map(|priming| Volume::to_litres(priming.volume)),
@@ -299,7 +299,7 @@ const fn level(level: Level) -> &'static str {
 }
 
 /// The same whatever language is spoken.
-const fn verdict(verdict: Verdict) -> &'static str {
+pub(super) const fn verdict(verdict: Verdict) -> &'static str {
     match verdict {
         Verdict::Allowed => "allowed",
         Verdict::Doubtful => "doubtful",

@@ -114,10 +114,10 @@ pub fn rinse_way(way: &RinseWay, sources: &[&str], units: Units) -> String {
 }
 
 /// The ways to rinse. The same way may be reckoned and printed; it stands once, with who prints it.
-pub fn rinse_ways(rinse: &RinsePlan, units: Units) -> Vec<(&RinseWay, Vec<&'static str>)> {
-    let mut ways: Vec<(&RinseWay, Vec<&'static str>)> = Vec::new();
+pub fn rinse_ways(rinse: &RinsePlan, units: Units) -> Vec<(&RinseWay, Vec<&str>)> {
+    let mut ways: Vec<(&RinseWay, Vec<&str>)> = Vec::new();
     for way in &rinse.ways {
-        let printed = (way.source != Basis::Arithmetic.source()).then_some(way.source);
+        let printed = (way.basis != Basis::Arithmetic).then(|| way.basis.source());
         // They are said alike.
         let same = |known: &RinseWay| {
             (known.on_board, known.rinses, known.each.show(units)) == (way.on_board, way.rinses, way.each.show(units))

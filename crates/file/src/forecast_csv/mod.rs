@@ -17,7 +17,7 @@ use crate::table::{Sought, when};
 pub use crate::table::{Refused, Row, Table, TableError};
 pub use guess::guess;
 pub use read::{Reading, read};
-pub use units::{needs_unit, units};
+pub use units::{needs_unit, unit_words, units};
 
 /// By what a forecast is known. 20,000 lines are two months of a line every five minutes.
 const SOUGHT: Sought = Sought {

@@ -1,6 +1,7 @@
 //! Which units a column may have, and the words that files write for them.
 
 use tankard_core::farm::Holds;
+use tankard_core::t;
 
 use crate::table::{Row, when};
 
@@ -33,6 +34,16 @@ pub const fn units(holds: Holds) -> &'static [&'static str] {
         Holds::Rain => &["mm", "in"],
         Holds::Humidity | Holds::RainChance => &["%", FRACTION],
         Holds::Cloud => &["%", FRACTION, OKTAS],
+    }
+}
+
+/// A unit of a layout as it is shown; signs of units are the same in each language.
+pub fn unit_words(unit: &str) -> &str {
+    match unit {
+        FRACTION => t!("file-unit-fraction"),
+        OKTAS => t!("file-unit-oktas"),
+        POINT => t!("file-unit-compass-point"),
+        unit => when::day_words(unit),
     }
 }
 

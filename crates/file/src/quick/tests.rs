@@ -6,11 +6,12 @@
 use tankard_core::farm::Farm;
 use tankard_core::progress::untold;
 
-use super::{in_pieces, pieces, whole};
-use crate::document::{options, write};
+use super::blocks::Blocks;
+use super::{in_blocks, whole};
+use crate::document::{layout, options, write};
 
 const DEMO: &str = include_str!("../../../../demo-farm/larkspur-bend.ron");
-/// Small enough for several pieces.
+/// Small enough for several blocks.
 const SIZE: usize = 9_000;
 
 fn by_ron(text: &str) -> Option<Farm> {
@@ -19,7 +20,7 @@ fn by_ron(text: &str) -> Option<Farm> {
 
 /// What is read quickly is what RON's own reader reads.
 fn agrees(text: &str, what: &str) -> (bool, bool) {
-    let (quick, split) = (whole(text), in_pieces(text, SIZE, &untold));
+    let (quick, split) = (whole(text), in_blocks(text.as_bytes(), SIZE, &untold).ok().map(|(farm, _)| farm));
     if quick.is_none() && split.is_none() {
         return (false, false);
     }
@@ -31,10 +32,21 @@ fn agrees(text: &str, what: &str) -> (bool, bool) {
 }
 
 #[test]
-fn the_demo_farm_is_read_quickly_and_in_pieces() {
-    let first = DEMO.find(super::BEFORE).unwrap() + super::BEFORE.len();
-    assert!(pieces(DEMO, first, SIZE).len() > 5);
+fn the_demo_farm_is_read_quickly_and_in_blocks() {
+    let mut blocks = Blocks::new(DEMO.as_bytes(), SIZE);
+    blocks.head().unwrap().unwrap();
+    let count = std::iter::from_fn(|| blocks.next().unwrap()).count();
+    assert!(count > 5, "{count}");
     assert_eq!(agrees(DEMO, "the demo farm"), (true, true));
+}
+
+/// A large log has its records laid out in fewer lines, which both readers take as they take any other layout.
+#[test]
+fn records_laid_out_closely_are_read_in_blocks() {
+    for depth in 2..5 {
+        let text = options().to_string_pretty(&by_ron(DEMO).unwrap(), layout().depth_limit(depth)).unwrap();
+        assert_eq!(agrees(&text, "closely"), (true, true), "{depth}");
+    }
 }
 
 #[test]

@@ -1,7 +1,6 @@
 //! Text as the program writes it, for serde.
 
 use std::fmt;
-use std::ops::Range;
 
 use serde::de::{self, Deserialize, DeserializeSeed, IntoDeserializer, Visitor};
 
@@ -51,8 +50,8 @@ type Read<T> = Result<T, GivesUp>;
 pub(super) struct Text<'de> {
     all: &'de str,
     at: usize,
-    /// The struct and its field of which the inside is left out, and where that stands.
-    left_out: Option<(&'static str, &'static str, Range<usize>)>,
+    /// The struct and its field that is empty because the inside is left out, and where that would stand.
+    left_out: Option<(&'static str, &'static str, usize)>,
     /// Whether the value that comes next is that field's.
     is_left_out_next: bool,
     has_left_out: bool,
@@ -60,16 +59,11 @@ pub(super) struct Text<'de> {
 
 impl<'de> Text<'de> {
     pub(super) fn new(text: &'de str) -> Self {
-        Self::from(text, 0)
-    }
-
-    /// From a place on, which must be one between two letters.
-    pub(super) fn from(text: &'de str, at: usize) -> Self {
-        Self { all: text, at, left_out: None, is_left_out_next: false, has_left_out: false }
+        Self { all: text, at: 0, left_out: None, is_left_out_next: false, has_left_out: false }
     }
 
     /// Lets the inside of a map be left out: of one that is a field of a struct, and begins right at that place.
-    pub(super) fn leave_out(&mut self, of: &'static str, field: &'static str, inside: Range<usize>) {
+    pub(super) fn leave_out(&mut self, of: &'static str, field: &'static str, inside: usize) {
         self.left_out = Some((of, field, inside));
     }
 
@@ -113,12 +107,15 @@ impl<'de> Text<'de> {
     /// Goes over blanks and comments.
     fn skip(&mut self) -> Read<()> {
         loop {
-            let blanks = self.rest().iter().take_while(|byte| matches!(byte, b' ' | b'\n' | b'\t' | b'\r')).count();
-            self.at += blanks;
-            if self.peek() != Some(b'/') {
-                return Ok(());
+            match self.peek() {
+                Some(b' ' | b'\n' | b'\t' | b'\r') => self.at += 1,
+                Some(b'/') => self.skip_comment()?,
+                _ => return Ok(()),
             }
-            self.skip_comment()?;
+            // Lines begin far to the right.
+            while self.rest().starts_with(b"        ") {
+                self.at += 8;
+            }
         }
     }
 
@@ -309,10 +306,10 @@ impl<'de> de::Deserializer<'de> for &mut Text<'de> {
         self.take(b'{')?;
         if is_left_out {
             let (.., inside) = self.left_out.take().ok_or(GivesUp)?;
-            if inside.start != self.at {
+            if inside != self.at {
                 return Err(GivesUp);
             }
-            (self.at, self.has_left_out) = (inside.end, true);
+            self.has_left_out = true;
         }
         let value = visitor.visit_map(Map { text: self })?;
         self.take(b'}')?;

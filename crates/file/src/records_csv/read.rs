@@ -9,7 +9,7 @@ use csv::{ReaderBuilder, StringRecord};
 use jiff::civil::{Date, Time};
 use serde::de::DeserializeOwned;
 use serde_json::Value;
-use tankard_core::farm::{Id, Left, Record, RecordField, RecordLine};
+use tankard_core::farm::{Id, Left, Record, RecordField, RecordLine, Text};
 use tankard_core::progress::{Cancelled, Tell, untold};
 use tankard_core::quantity::{Amount, AsTyped, Quantity};
 use tankard_core::season::seal::{self, Verdict};
@@ -351,8 +351,8 @@ struct Cells<'a> {
 }
 
 impl Cells<'_> {
-    fn text(&self, name: &str) -> String {
-        self.row.get(self.places, name).to_owned()
+    fn text(&self, name: &str) -> Text {
+        self.row.get(self.places, name).into()
     }
 
     fn quantity<Q: Quantity>(&self, name: &str) -> Result<Option<AsTyped<Q>>, String> {
@@ -423,7 +423,7 @@ fn whole(cells: &Cells<'_>) -> Result<Record, String> {
         weeds: match weeds.as_str() {
             "" => Vec::new(),
             listed if listed.starts_with('[') => cells.json("weeds")?,
-            plain => plain.split("; ").map(str::to_owned).collect(),
+            plain => plain.split("; ").map(Text::from).collect(),
         },
         water: cells.text("water"),
         rig: cells.text("rig"),

@@ -4,7 +4,7 @@ use std::io;
 
 use serde::Serialize;
 use serde_json::Value;
-use tankard_core::farm::{Farm, Id, Record, RecordField, RecordLine};
+use tankard_core::farm::{Farm, Id, Record, RecordField, RecordLine, Text};
 use tankard_core::progress::{Tell, untold};
 use tankard_core::quantity::{Amount, AsTyped};
 use tankard_core::season::{FieldShare, shared_fields};
@@ -86,31 +86,31 @@ fn cell(row: &Row<'_>, column: &Column) -> String {
     let of_line = |text: fn(&RecordLine) -> String| row.line.map(text).unwrap_or_default();
     let text = match column.name {
         "record" => row.id.clone(),
-        "pass" => record.pass.clone().unwrap_or_default(),
-        "name" => record.name.clone(),
+        "pass" => record.pass.as_ref().map(Text::to_string).unwrap_or_default(),
+        "name" => record.name.to_string(),
         "date" => record.date.to_string(),
         "start" => record.start.map(super::time_text).unwrap_or_default(),
         "end" => record.end.map(super::time_text).unwrap_or_default(),
         "field" => row.field.map(|(id, _)| id.clone()).unwrap_or_default(),
-        "field_name" => of_field(|field| field.name.clone()),
-        "part" => of_field(|field| field.part.clone()),
-        "crop" => of_field(|field| field.crop.clone()),
-        "crop_code" => of_field(|field| field.crop_code.clone()),
-        "stage" => of_field(|field| field.stage.clone()),
-        "variety" => of_field(|field| field.variety.clone()),
+        "field_name" => of_field(|field| field.name.to_string()),
+        "part" => of_field(|field| field.part.to_string()),
+        "crop" => of_field(|field| field.crop.to_string()),
+        "crop_code" => of_field(|field| field.crop_code.to_string()),
+        "stage" => of_field(|field| field.stage.to_string()),
+        "variety" => of_field(|field| field.variety.to_string()),
         "planted" => of_field(|field| text_of(field.planted.as_ref())),
-        "location" => of_field(|field| field.location.clone()),
-        "parcel" => of_field(|field| field.parcel.clone()),
+        "location" => of_field(|field| field.location.to_string()),
+        "parcel" => of_field(|field| field.parcel.to_string()),
         "area" => of_field(|field| field.area.text().to_owned()),
         "area_ha" if row.is_first => of_field(|field| field.area.to_hectares().to_string()),
         "planned_area" => of_field(|field| typed(field.planned.as_ref())),
-        "product" => of_line(|line| line.product.clone()),
-        "product_name" => of_line(|line| line.name.clone()),
-        "registration" => of_line(|line| line.registration.clone()),
+        "product" => of_line(|line| line.product.to_string()),
+        "product_name" => of_line(|line| line.name.to_string()),
+        "registration" => of_line(|line| line.registration.to_string()),
         "kind" => of_line(|line| word(line.kind.as_ref())),
         "class" => of_line(|line| word(line.class.as_ref())),
         "restricted" => of_line(|line| if line.restricted { "yes".to_owned() } else { String::new() }),
-        "lot" => of_line(|line| line.lot.clone()),
+        "lot" => of_line(|line| line.lot.to_string()),
         "amount" => of_line(|line| line.amount.text().to_owned()),
         "amount_l" | "amount_kg" => {
             match (column.name, row.line.map(|line| line.amount.value().times(row.share.fraction()))) {
@@ -135,32 +135,32 @@ fn cell(row: &Row<'_>, column: &Column) -> String {
         "planned_volume" => typed(record.planned.as_ref()),
         "loads" => text_of(record.loads.as_ref()),
         "left" => typed(record.left.as_ref().map(|left| &left.volume)),
-        "left_went" => record.left.as_ref().map(|left| left.went.clone()).unwrap_or_default(),
-        "water" => record.water.clone(),
-        "rig" => record.rig.clone(),
-        "method" => record.method.clone(),
-        "nozzles" => record.nozzles.clone(),
+        "left_went" => record.left.as_ref().map(|left| left.went.to_string()).unwrap_or_default(),
+        "water" => record.water.to_string(),
+        "rig" => record.rig.to_string(),
+        "method" => record.method.to_string(),
+        "nozzles" => record.nozzles.to_string(),
         "pressure" => typed(record.pressure.as_ref()),
         "speed" => typed(record.speed.as_ref()),
         "height" => typed(record.height.as_ref()),
         "droplets" => word(record.droplets.as_ref()),
-        "clean_out" => record.clean_out.clone(),
+        "clean_out" => record.clean_out.to_string(),
         "wind" => typed(record.wind.as_ref()),
-        "wind_from" => record.wind_from.clone(),
+        "wind_from" => record.wind_from.to_string(),
         "gust" => typed(record.gust.as_ref()),
         "temperature" => typed(record.temperature.as_ref()),
         "humidity" => typed(record.humidity.as_ref()),
         "readings" => json(&record.readings, record.readings.is_empty()),
         "expected" => json(&record.expected, record.expected.is_none()),
-        "operator" => record.operator.clone(),
-        "certificate" => record.certificate.clone(),
-        "supervisor" => record.supervisor.clone(),
-        "helpers" => record.helpers.clone(),
+        "operator" => record.operator.to_string(),
+        "certificate" => record.certificate.to_string(),
+        "supervisor" => record.supervisor.to_string(),
+        "helpers" => record.helpers.to_string(),
         "customer" => json(&record.customer, record.customer.is_none()),
         "weeds" => weeds(&record.weeds),
         "more" => json(&record.more, record.more.is_empty()),
         "made" => text_of(record.made.as_ref()),
-        "note" => record.note.clone(),
+        "note" => record.note.to_string(),
         "signed" => json(&record.signed, record.signed.is_none()),
         "amendments" => json(&record.amendments, record.amendments.is_empty()),
         "outcomes" => json(&record.outcomes, record.outcomes.is_empty()),
@@ -197,8 +197,12 @@ fn json<T: Serialize>(value: &T, is_empty: bool) -> String {
 }
 
 /// Apart by "; ", as people read it, where that reads back.
-fn weeds(weeds: &[String]) -> String {
+fn weeds(weeds: &[Text]) -> String {
     let is_plain =
-        |weed: &String| !weed.is_empty() && !weed.contains(';') && !weed.starts_with('[') && weed.trim() == weed;
-    if weeds.iter().all(is_plain) { weeds.join("; ") } else { json(&weeds, false) }
+        |weed: &Text| !weed.is_empty() && !weed.contains(';') && !weed.starts_with('[') && weed.trim() == weed;
+    if weeds.iter().all(is_plain) {
+        weeds.iter().map(Text::as_str).collect::<Vec<_>>().join("; ")
+    } else {
+        json(&weeds, false)
+    }
 }

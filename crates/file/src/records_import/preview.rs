@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet, HashMap, HashSet};
 
 use jiff::civil::{Date, Time};
-use tankard_core::farm::{Farm, Id, Product, Record, RecordField, RecordLine, id};
+use tankard_core::farm::{Farm, Id, Product, Record, RecordField, RecordLine, Text, id};
 use tankard_core::progress::{Cancelled, Tell, untold};
 use tankard_core::quantity::{Area, AsTyped, Quantity, Volume};
 use tankard_core::season::record::{amount_text, area_text, of_product, volume_text};
@@ -248,7 +248,7 @@ impl<'a> Reader<'a> {
                 fields.insert(field.name.trim().to_lowercase(), id.clone());
             }
             for line in record.lines.iter().filter(|line| !farm.products.contains_key(&line.product)) {
-                foreign.insert(line.name.trim().to_lowercase(), line.product.clone());
+                foreign.insert(line.name.trim().to_lowercase(), line.product.to_string());
             }
         }
         fields.extend(farm.fields.iter().map(|(id, field)| (field.name.trim().to_lowercase(), id.clone())));
@@ -348,7 +348,7 @@ impl<'a> Reader<'a> {
         for line in &record.lines {
             let names =
                 if self.farm.products.contains_key(&line.product) { &mut self.matched } else { &mut self.new_products };
-            names.insert(line.name.clone());
+            names.insert(line.name.to_string());
         }
         Ok(record)
     }
@@ -392,9 +392,9 @@ impl<'a> Reader<'a> {
         };
         let registration = cells.text(Holds::Registration);
         if !registration.is_empty() {
-            registration.clone_into(&mut line.registration);
+            line.registration = registration.into();
         }
-        cells.text(Holds::Lot).clone_into(&mut line.lot);
+        line.lot = cells.text(Holds::Lot).into();
         Ok(line)
     }
 
@@ -503,8 +503,8 @@ fn agree<T: PartialEq>(
     Ok(found.map(|(said, _)| said))
 }
 
-fn words(group: &Group<'_>, holds: Holds) -> Result<String, Refused> {
-    let text = |cells: &Cells<'_>| Ok(Some(cells.text(holds).to_owned()).filter(|text| !text.is_empty()));
+fn words(group: &Group<'_>, holds: Holds) -> Result<Text, Refused> {
+    let text = |cells: &Cells<'_>| Ok(Some(Text::from(cells.text(holds))).filter(|text| !text.is_empty()));
     agree(group, holds, text).map(Option::unwrap_or_default)
 }
 
@@ -527,29 +527,27 @@ fn whole(group: &Group<'_>, record: &mut Record) -> Result<(), Refused> {
     record.supervisor = words(group, Holds::Supervisor)?;
     let customer = words(group, Holds::Customer)?;
     record.customer =
-        (!customer.is_empty()).then(|| tankard_core::farm::Customer { name: customer, ..Default::default() });
+        (!customer.is_empty()).then(|| Box::new(tankard_core::farm::Customer { name: customer, ..Default::default() }));
     record.wind = figure(group, Holds::Wind)?;
     record.wind_from = words(group, Holds::WindFrom)?;
     record.gust = figure(group, Holds::Gust)?;
     record.temperature = figure(group, Holds::Temperature)?;
     record.humidity = figure(group, Holds::Humidity)?;
     // Weeds and notes may differ from product to product.
-    let (mut weeds, mut notes) = (HashSet::new(), HashSet::new());
+    let (mut weeds, mut notes, mut all_notes) = (HashSet::new(), HashSet::new(), Vec::new());
     for cells in &group.rows {
         for weed in cells.text(Holds::Weeds).split([',', ';']).map(str::trim).filter(|weed| !weed.is_empty()) {
             if weeds.insert(weed) {
-                record.weeds.push(weed.to_owned());
+                record.weeds.push(weed.into());
             }
         }
         let note = cells.text(Holds::Note);
         // What a longer note says already is not said again.
         if !note.is_empty() && notes.insert(note) {
             notes.extend(note.split("; "));
-            if !record.note.is_empty() {
-                record.note.push_str("; ");
-            }
-            record.note.push_str(note);
+            all_notes.push(note);
         }
     }
+    record.note = all_notes.join("; ").into();
     Ok(())
 }

@@ -40,6 +40,22 @@ pub(crate) const DAYS: [&str; 8] = [
 /// The word for seconds since 1970.
 pub(crate) const UNIX: &str = "unix";
 
+/// How days are written, as it is shown.
+pub(crate) fn day_words(unit: &str) -> &str {
+    match unit {
+        "year-month-day" => t!("file-year-month-day"),
+        "day.month.year" => t!("file-day-dot-month-dot-year"),
+        "day/month/year" => t!("file-day-month-year"),
+        "month/day/year" => t!("file-month-day-year"),
+        "year-month-day, UTC" => t!("file-year-month-day-utc"),
+        "day.month.year, UTC" => t!("file-day-dot-month-dot-year-utc"),
+        "day/month/year, UTC" => t!("file-day-month-year-utc"),
+        "month/day/year, UTC" => t!("file-month-day-year-utc"),
+        UNIX => t!("file-unix"),
+        other => other,
+    }
+}
+
 impl How {
     pub(crate) fn of(unit: &str) -> Option<Self> {
         let (days, utc) = unit.strip_suffix(", UTC").map_or((unit, false), |days| (days, true));

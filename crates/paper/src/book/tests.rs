@@ -78,14 +78,22 @@ pub(crate) fn full() -> Record {
         humidity: Some(typed("55 %")),
         readings: vec![Reading { at: Some(time(20, 30, 0, 0)), wind: Some(typed("4 mph")), ..Reading::default() }],
         droplets: Some(Droplets::Coarse),
-        expected: Some(Expected { source: "Forecast of 11 June".into(), ..Expected::default() }),
+        expected: Some(Box::new(Expected { source: "Forecast of 11 June".into(), ..Expected::default() })),
         operator: "A. Operator".into(),
         certificate: "C-123".into(),
         supervisor: "A. Supervisor".into(),
-        customer: Some(Customer { name: "A. Customer".into(), address: "Mill road 1".into(), ..Customer::default() }),
+        customer: Some(Box::new(Customer {
+            name: "A. Customer".into(),
+            address: "Mill road 1".into(),
+            ..Customer::default()
+        })),
         more: [("site-id".to_owned(), "S-9".to_owned())].into_iter().collect(),
         note: "Gate was open.".into(),
-        signed: Some(Signature { by: "A. Signer".into(), at: date(2031, 6, 12).at(21, 5, 0, 0), hash: String::new() }),
+        signed: Some(Box::new(Signature {
+            by: "A. Signer".into(),
+            at: date(2031, 6, 12).at(21, 5, 0, 0),
+            hash: String::new(),
+        })),
         amendments: vec![Amendment {
             by: "A. Clerk".into(),
             at: date(2031, 6, 20).at(8, 15, 0, 0),
@@ -201,10 +209,10 @@ fn nothing_overlaps_and_nothing_is_cut_off() {
     for paper in [Paper::Letter, Paper::A4] {
         let mut long = full();
         let endless = "Unterwasserschutzgebietsverordnungsfeld".repeat(3);
-        long.name.clone_from(&endless);
-        long.operator.clone_from(&endless);
-        long.lines[0].name.clone_from(&endless);
-        long.fields[0].name.clone_from(&endless);
+        long.name = endless.as_str().into();
+        long.operator = endless.as_str().into();
+        long.lines[0].name = endless.as_str().into();
+        long.fields[0].name = endless.as_str().into();
         let bare = Record::new("Bare", date(2031, 7, 1));
         let farm = farm(paper, vec![full(), long, bare]);
         for (name, options) in
@@ -241,7 +249,7 @@ fn one_a_page_is_one_a_page_even_where_a_record_is_long() {
 
 #[test]
 fn two_hundred_records_are_one_book() {
-    let records = (0..200).map(|at| Record { name: format!("Pass number {at}"), ..full() }).collect();
+    let records = (0..200).map(|at| Record { name: format!("Pass number {at}").into(), ..full() }).collect();
     let farm = farm(Paper::Letter, records);
     let ids: Vec<Id> = farm.records.keys().cloned().collect();
     let bytes = pdf(&farm, &ids, Options::default(), PRINTED).unwrap();

@@ -27,8 +27,8 @@ fn line(at: usize) -> RecordLine {
         RecordLine::new(&format!("p{at}"), &format!("Demo product number {at} SL (demo)"), typed("12.5 gal"));
     line.kind = Some(ProductKind::Herbicide);
     line.actives.push(RecordActive {
-        name: format!("active {at}"),
-        group: (at % 9 + 1).to_string(),
+        name: format!("active {at}").into(),
+        group: (at % 9 + 1).to_string().into(),
         basis: ActiveBasis::AcidEquivalent,
         mass: typed("20 lb"),
     });
@@ -63,24 +63,24 @@ fn farm(seasons: i16, fields: usize, products: usize) -> Farm {
                 let day = date(year, month, i8::try_from(1 + field % 27).unwrap());
                 let mut record = Record::new(&format!("Pass {half} on field {field}"), day);
                 let mut ground = RecordField::new(&format!("Field {field}"), typed("40 ac"));
-                ["corn", "soybean", ""][at % 3].clone_into(&mut ground.crop);
+                ground.crop = ["corn", "soybean", ""][at % 3].into();
                 ground.planned = Some(typed("40 ac"));
                 let id = format!("f{field}");
                 record.fields.insert(id.clone(), ground);
                 record.lines.extend([line(at % products), line((at + 1) % products)]);
                 record.lines.push(adjuvant(AdjuvantClass::ALL[half + season.unsigned_abs() as usize % 2]));
                 record.volume = (!at.is_multiple_of(5)).then(|| typed("600 gal"));
-                ["Big boom", "Small boom"][at % 2].clone_into(&mut record.rig);
-                ["Yard well", ""][at % 2].clone_into(&mut record.water);
+                record.rig = ["Big boom", "Small boom"][at % 2].into();
+                record.water = ["Yard well", ""][at % 2].into();
                 record.wind = at.is_multiple_of(2).then(|| typed("6 mph"));
                 record.outcomes.push(Outcome {
-                    field: id.clone(),
+                    field: id.as_str().into(),
                     date: day + jiff::ToSpan::days(14),
                     effect: Some(Effect::Control("waterhemp".into())),
                     rating: Some(typed(&format!("{} %", 70 + at % 25))),
-                    by: String::new(),
+                    by: "".into(),
                     photos: Vec::new(),
-                    note: String::new(),
+                    note: "".into(),
                 });
                 farm.records.insert(format!("r{year}-{field}-{half}"), record);
             }
@@ -198,21 +198,21 @@ fn odd_and_long_names_print_as_typed() {
     let endless = "Unterwasserschutzgebietsverordnungsfeld".repeat(4);
     let mut farm = farm(1, 3, 4);
     farm.name = odd.into();
-    farm.keeping.holder.clone_from(&endless);
+    farm.keeping.holder = endless.as_str().into();
     let mut lines = 0;
     for record in farm.records.values_mut() {
         for field in record.fields.values_mut() {
-            field.crop.clone_from(&endless);
+            field.crop = endless.as_str().into();
         }
         record.rig = odd.into();
-        record.water.clone_from(&endless);
+        record.water = endless.as_str().into();
         for line in &mut record.lines {
-            line.name = if lines % 2 == 0 { odd.into() } else { endless.clone() };
+            line.name = if lines % 2 == 0 { odd.into() } else { endless.as_str().into() };
             lines += 1;
         }
     }
     for field in farm.fields.values_mut() {
-        field.name.clone_from(&endless);
+        field.name = endless.as_str().into();
     }
     for trial in farm.trials.values_mut() {
         (trial.name, trial.one, trial.other) = (odd.into(), endless.clone(), odd.into());

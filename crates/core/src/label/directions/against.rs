@@ -1,11 +1,11 @@
 //! What was read, against what the form holds: the same, something else, or nothing yet; and taking it over.
 
 use super::Found;
-use crate::farm::{Product, Says, Statement};
-use crate::label::plain_crop;
+use crate::farm::{Product, Says, Statement, crop};
+use crate::label::stage;
 use crate::language::t;
 use crate::quantity::{AsTyped, Quantity, Units};
-use crate::words::to;
+use crate::words::{plain, to};
 
 /// How a statement that was read stands to the form.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -19,25 +19,38 @@ pub enum Stands {
 }
 
 /// Whether a typed statement is for a crop and always.
-pub(super) fn is_for(typed: &Statement, crop: &str) -> bool {
-    plain_crop(&typed.crop) == plain_crop(crop)
-        && typed.when.is_empty()
-        && typed.from_stage.is_empty()
-        && typed.to_stage.is_empty()
+pub(super) fn is_for(typed: &Statement, name: &str) -> bool {
+    crop::same(&typed.crop, name) && typed.when.is_empty() && typed.from_stage.is_empty() && typed.to_stage.is_empty()
+}
+
+/// Of what among others of its kind a statement speaks: an adjuvant class, a neighbour, a partner. There may be many such, each with
+/// a row of its own.
+pub(super) fn speaks_of(says: &Says) -> String {
+    match says {
+        Says::Adjuvant { class, .. } => class.key().to_owned(),
+        Says::Buffer { to: what, .. } | Says::NotWith { what, .. } | Says::Wear { what } => plain(what),
+        _ => String::new(),
+    }
+}
+
+/// Whether a typed statement is of the kind of another, for the same crop and thing.
+fn of_kind(typed: &Statement, wanted: &Statement) -> bool {
+    let is_for = if wanted.says == Says::CropStage {
+        crop::same(&typed.crop, &wanted.crop) && typed.when.is_empty()
+    } else {
+        is_for(typed, &wanted.crop)
+    };
+    typed.says.name() == wanted.says.name() && is_for && speaks_of(&typed.says) == speaks_of(&wanted.says)
 }
 
 /// How it stands to what is typed. What is typed for a stage or a condition speaks of something else.
 pub fn stands(found: &Found, product: &Product) -> Stands {
     let wanted = &found.statement;
-    let of_kind: Vec<(usize, &Statement)> = product
-        .label
-        .iter()
-        .enumerate()
-        .filter(|(_, typed)| typed.says.name() == wanted.says.name() && is_for(typed, &wanted.crop))
-        .collect();
+    let of_kind: Vec<(usize, &Statement)> =
+        product.label.iter().enumerate().filter(|(_, typed)| self::of_kind(typed, wanted)).collect();
     // Compared in one system, so that "2 pt/a" is "2 pt/ac".
-    let plain = |says: &Says| in_form(says, Some(Units::Metric));
-    match of_kind.iter().find(|(_, typed)| plain(&typed.says) == plain(&wanted.says)) {
+    let same = |typed: &Statement| in_form(typed, Some(Units::Metric)) == in_form(wanted, Some(Units::Metric));
+    match of_kind.iter().find(|(_, typed)| same(typed)) {
         Some((at, _)) => Stands::Same(*at),
         None if of_kind.is_empty() => Stands::New,
         None => Stands::Otherwise(of_kind.into_iter().map(|(at, _)| at).collect()),
@@ -48,15 +61,29 @@ pub fn stands(found: &Found, product: &Product) -> Stands {
 pub fn enter(found: &Found, at: &str, instead_of: Option<usize>, product: &mut Product) {
     let statement = Statement { at: at.trim().to_owned(), ..found.statement.clone() };
     let slot = instead_of.and_then(|place| product.label.get_mut(place));
-    match slot.filter(|typed| typed.says.name() == statement.says.name()) {
+    match slot.filter(|typed| {
+        typed.says.name() == statement.says.name() && speaks_of(&typed.says) == speaks_of(&statement.says)
+    }) {
         Some(typed) => *typed = statement,
         None => product.label.push(statement),
     }
 }
 
 /// What a statement has in its boxes, in words: "16 to 22 fl oz/ac". As typed, or shown in a system of units.
-pub fn in_form(says: &Says, units: Option<Units>) -> String {
-    match says {
+pub fn in_form(statement: &Statement, units: Option<Units>) -> String {
+    match &statement.says {
+        Says::CropStage => stage::range(statement),
+        Says::Adjuvant { class, stance, least, most, .. } => {
+            let rate = between(least.as_ref(), most.as_ref(), units);
+            if rate.is_empty() {
+                t!("label-adjuvant-in-form", class = class.name(), stance = stance.name())
+            } else {
+                t!("label-adjuvant-in-form-at", class = class.name(), stance = stance.name(), rate = rate)
+            }
+        }
+        Says::Temperature { least, most } => between(least.as_ref(), most.as_ref(), units),
+        Says::Buffer { to, width, .. } => t!("label-buffer-in-form", width = text(width, units), to = to),
+        Says::NotWith { what, .. } | Says::Wear { what } => what.clone(),
         Says::Rate { least, most } => between(least.as_ref(), most.as_ref(), units),
         Says::Carrier { least, most } => between(least.as_ref(), most.as_ref(), units),
         Says::SeasonTotal { most, per } => t!("label-at-most-text-per", text = text(most, units), per = per.name()),

@@ -1,9 +1,10 @@
 //! Statements of what phrases caught in a sentence, and what the sentences of a text come to together.
 
 use super::items::{Figure, Item, Measure, What, items, quantity};
-use super::phrases::{Catch, Fit, Says as Phrase, table, turns};
+use super::lists;
+use super::phrases::{Catch, Fit, Says as Phrase, limits, table, turns};
 use super::sentences::Piece;
-use super::{Sentence, crops};
+use super::{Sentence, adjuvants, crops};
 use crate::farm::{Period, Product, Says};
 use crate::language::t;
 use crate::quantity::{AsTyped, CarrierRate, Quantity, Rate, Units};
@@ -23,6 +24,11 @@ pub(super) struct Caught {
 #[derive(Clone, Debug, PartialEq)]
 pub(super) enum Becomes {
     Says(Says),
+    /// The stages in which it may be used; an empty end is open.
+    Stages {
+        from: String,
+        to: String,
+    },
     /// Days between two applications, which the form holds together with their number.
     Apart(u32),
 }
@@ -32,7 +38,7 @@ fn one_figure() -> &'static str {
     t!("label-one-figure-so-it-is-entered")
 }
 
-/// What a sentence says; nothing where it has neither figures nor droplet classes.
+/// What a sentence says; never nothing.
 ///
 /// # Errors
 /// A sentence that says why it is not understood.
@@ -56,26 +62,29 @@ pub(super) fn of_sentence(piece: &Piece, product: &Product, units: Units) -> Res
         }
     }
     if fits.is_empty() {
-        return if is_of_interest(&items) {
-            Err(t!("label-no-phrase-known-here-fits-it").to_owned())
+        return Err(if has_limit(&piece.text) {
+            t!("label-no-phrase-known-here-fits-it").to_owned()
         } else {
-            Ok(Vec::new())
-        };
+            t!("label-it-has-none-of-the-words").to_owned()
+        });
     }
-    left_over(&piece.text, &items, &taken)?;
     let named = crops::of(&items, &taken)?;
     for at in &named.at {
         if let Some(slot) = taken.get_mut(*at) {
             *slot = true;
         }
     }
+    left_over(&piece.text, &items, &taken, fits.iter().any(|(says, _)| says.is_strict()))?;
+    let timing = timing(&items, &taken);
     let crop = if named.names.is_empty() { crop_of_heading(piece, product, units)? } else { named.names };
     let sentence = Sentence { text: piece.text.clone(), read: read_ranges(&items, &taken) };
     fits.sort_by_key(|(_, fit)| fit.from);
     let mut all = Vec::new();
     for (says, fit) in fits {
-        for (becomes, note) in made(says, &fit.caught, product)? {
-            let note = note.to_owned();
+        let of = Of { text: &piece.text, items: &items, product };
+        for (becomes, note) in made(says, &fit.caught, &of)? {
+            let note =
+                [note, timing.as_str()].into_iter().filter(|note| !note.is_empty()).collect::<Vec<_>>().join(" ");
             all.push(Caught { becomes, crop: crop.clone(), sentence: sentence.clone(), note });
         }
     }
@@ -101,18 +110,36 @@ fn crop_of_heading(piece: &Piece, product: &Product, units: Units) -> Result<Str
     }
 }
 
-/// Whether a sentence without a known phrase is worth saying that it was not understood.
-fn is_of_interest(items: &[Item]) -> bool {
-    let has = |words: &[&str]| {
-        items.iter().any(|item| matches!(&item.what, What::Word(word) if words.contains(&word.as_str())))
-    };
-    let figures = items.iter().any(|item| matches!(item.what, What::Number(_) | What::Figure(_)));
-    figures
-        || (has(&["droplet", "droplets", "spray"]) && has(&["fine", "finer", "medium", "coarse", "coarser"]))
-        || (has(&["applications", "treatments"]) && has(&["two", "three", "four", "five", "six"]))
+/// Whether a sentence has figures, or words that limits are written with.
+pub(super) fn has_limit(text: &str) -> bool {
+    text.contains(char::is_numeric)
+        || text.to_lowercase().replace('’', "'").split(|sign: char| !sign.is_alphanumeric() && sign != '\'').any(limits)
 }
 
-fn left_over(text: &str, items: &[Item], taken: &[bool]) -> Result<(), String> {
+/// Said where a sentence holds at one time of the crop alone, which the form does not ask for.
+fn timing(items: &[Item], taken: &[bool]) -> String {
+    const TIMES: [&str; 9] = [
+        "postemergence",
+        "preemergence",
+        "postemergent",
+        "preemergent",
+        "preplant",
+        "burndown",
+        "layby",
+        "post",
+        "pre",
+    ];
+    let left = items.iter().zip(taken).filter(|(_, taken)| !**taken);
+    let said = left.filter_map(|(item, _)| if let What::Word(word) = &item.what { Some(word) } else { None });
+    let time = said.into_iter().find(|word| TIMES.contains(&word.as_str()));
+    time.map_or_else(String::new, |time| t!("label-it-says-at-which-time", time = time))
+}
+
+/// Words that may be left over where every word counts.
+const FILLERS: [&str; 12] =
+    ["the", "this", "product", "herbicide", "in", "on", "to", "for", "of", "and", "field", "fields"];
+
+fn left_over(text: &str, items: &[Item], taken: &[bool], is_strict: bool) -> Result<(), String> {
     for (at, (item, taken)) in items.iter().zip(taken).enumerate() {
         match &item.what {
             _ if *taken => {}
@@ -125,7 +152,9 @@ fn left_over(text: &str, items: &[Item], taken: &[bool]) -> Result<(), String> {
                 let figure = text.get(item.at.start..end).unwrap_or_default();
                 return Err(t!("label-no-phrase-known-here-accounts-for", figure = figure));
             }
-            What::Word(word) if turns(word) => return Err(t!("label-the-word-may-turn-what-it", word = word)),
+            What::Word(word) if turns(word) || (is_strict && !FILLERS.contains(&word.as_str())) => {
+                return Err(t!("label-the-word-may-turn-what-it", word = word));
+            }
             What::Word(_) | What::Stop => {}
         }
     }
@@ -146,10 +175,27 @@ fn read_ranges(items: &[Item], taken: &[bool]) -> Vec<std::ops::Range<usize>> {
     all
 }
 
-type Made = Vec<(Becomes, &'static str)>;
+pub(super) type Made = Vec<(Becomes, &'static str)>;
+
+/// The sentence that something was caught in.
+struct Of<'s> {
+    text: &'s str,
+    items: &'s [Item],
+    product: &'s Product,
+}
+
+impl Of<'_> {
+    /// What of it enters the form as it stands.
+    fn words(&self, caught: &[Catch]) -> Option<String> {
+        let words = caught.iter().find_map(|catch| if let Catch::Words(range) = catch { Some(range) } else { None })?;
+        Some(lists::text(self.text, self.items, words)).filter(|text| !text.is_empty())
+    }
+}
 
 /// What a phrase with its catches becomes.
-fn made(says: Phrase, caught: &[Catch], product: &Product) -> Result<Made, String> {
+#[allow(clippy::too_many_lines)] // One arm a phrase.
+fn made(says: Phrase, caught: &[Catch], of: &Of) -> Result<Made, String> {
+    let product = of.product;
     let unread = || t!("label-a-figure-in-it-cannot-be").to_owned();
     let figure = |at: usize| match caught.iter().filter_map(of_figure).nth(at) {
         Some(figure) => Ok(figure),
@@ -174,7 +220,7 @@ fn made(says: Phrase, caught: &[Catch], product: &Product) -> Result<Made, Strin
         }
         Phrase::RateAndWater => {
             let unit = rate_unit(figure(0)?).ok_or_else(unread)?;
-            let mut all = made(Phrase::Rate, caught, product)?;
+            let mut all = made(Phrase::Rate, caught, of)?;
             let volume =
                 water_unit(figure(1)?, unit).ok_or_else(|| t!("label-it-does-not-say-over-which").to_owned())?;
             let (least, most, note) = both(figure(1)?, &volume).ok_or_else(unread)?;
@@ -233,7 +279,47 @@ fn made(says: Phrase, caught: &[Catch], product: &Product) -> Result<Made, Strin
             let note = if coarsest == Some(finest) { t!("label-one-class-so-neither-finer-nor") } else { "" };
             Ok(vec![(Becomes::Says(Says::Droplets { finest, coarsest }), note)])
         }
-        Phrase::Guard => Ok(Vec::new()),
+        Phrase::HarvestGrain => {
+            let interval = Says::HarvestInterval { days: days()? };
+            Ok(vec![(Becomes::Says(interval), t!("label-it-speaks-of-the-grain-alone"))])
+        }
+        Phrase::TemperatureMost | Phrase::TemperatureLeast => {
+            let figure = figure(0)?;
+            let Measure::Degrees(unit) = &figure.measure else { return Err(unread()) };
+            let end = Some(quantity(&figure.most, unit).ok_or_else(unread)?);
+            let is_least = says == Phrase::TemperatureLeast;
+            let (least, most) = if is_least { (end, None) } else { (None, end) };
+            one(Says::Temperature { least, most })
+        }
+        Phrase::NoInversion => one(Says::NoInversion),
+        Phrase::StageTo | Phrase::StageUpTo | Phrase::StageFrom | Phrase::StageBetween => {
+            let stages: Vec<&String> = caught
+                .iter()
+                .filter_map(|catch| if let Catch::Stage(stage) = catch { Some(stage) } else { None })
+                .collect();
+            let (from, to) = match (says, stages.as_slice()) {
+                (Phrase::StageFrom, [from]) => ((*from).clone(), String::new()),
+                (Phrase::StageBetween, [from, to]) => ((*from).clone(), (*to).clone()),
+                (Phrase::StageTo | Phrase::StageUpTo, [to]) => (String::new(), (*to).clone()),
+                _ => return Err(unread()),
+            };
+            let note = if says == Phrase::StageUpTo { t!("label-up-to-a-stage-is-entered") } else { "" };
+            Ok(vec![(Becomes::Stages { from, to }, note)])
+        }
+        Phrase::Buffer => {
+            let figure = figure(0)?;
+            let Measure::Length(unit) = &figure.measure else { return Err(unread()) };
+            let width = quantity(&figure.most, unit).ok_or_else(unread)?;
+            one(Says::Buffer { to: of.words(caught).ok_or_else(unread)?, width, downwind_only: false })
+        }
+        Phrase::NotWith => one(Says::NotWith { what: of.words(caught).ok_or_else(unread)?, days: 0 }),
+        Phrase::Wear => one(Says::Wear { what: of.words(caught).ok_or_else(unread)? }),
+        Phrase::AdjuvantRequired
+        | Phrase::AdjuvantPreferred
+        | Phrase::AdjuvantAllowed
+        | Phrase::AdjuvantDiscouraged
+        | Phrase::AdjuvantForbidden => adjuvants::made(says, caught),
+        Phrase::Guard | Phrase::Limit => Ok(Vec::new()),
     }
 }
 
@@ -258,7 +344,7 @@ fn water_unit(figure: &Figure, rate: &str) -> Option<String> {
     }
 }
 
-fn both<Q: Quantity>(figure: &Figure, unit: &str) -> Option<(AsTyped<Q>, AsTyped<Q>, &'static str)> {
+pub(super) fn both<Q: Quantity>(figure: &Figure, unit: &str) -> Option<(AsTyped<Q>, AsTyped<Q>, &'static str)> {
     let most: AsTyped<Q> = quantity(&figure.most, unit)?;
     Some(match &figure.least {
         Some(least) => (quantity(least, unit)?, most, ""),

@@ -4,7 +4,7 @@
 use std::ops::Range;
 
 use crate::quantity::unit::normal;
-use crate::quantity::{AsTyped, CarrierRate, Quantity, Rate, Speed, Units, Volume, number};
+use crate::quantity::{AsTyped, CarrierRate, Length, Quantity, Rate, Speed, Units, Volume, number};
 
 /// A word, a figure, or where a phrase ends.
 #[derive(Clone, Debug, PartialEq)]
@@ -50,9 +50,16 @@ pub(super) enum Measure {
     /// Of spray, without a word on the ground it is for.
     WaterAlone(String),
     Speed(String),
+    Length(String),
+    Degrees(String),
+    /// Of something that is weighed where the product is poured, or poured where it is weighed: an adjuvant.
+    OtherRate(String),
     Days,
     Hours,
 }
+
+/// Lengths as labels spell them out; "in" is a word of every sentence.
+const LENGTHS: [&str; 9] = ["foot", "feet", "ft", "yard", "yards", "meter", "meters", "metres", "m"];
 
 /// A unit has no more pieces.
 const PIECES: usize = 9;
@@ -149,18 +156,34 @@ fn measure(number: &str, unit: &str, is_water: bool, is_liquid: bool, units: Uni
         }
     }
     if let Ok(rate) = Rate::parse(&as_typed(&plain)) {
-        let fits = match rate {
-            Rate::OuncesPerArea(_) | Rate::OuncesPerSpray(_) | Rate::MassPerArea(_) | Rate::MassPerSpray(_) => {
-                !is_liquid
-            }
-            Rate::VolumePerArea(_) => is_liquid,
-            Rate::VolumePerSpray(_) | Rate::ActivePerArea(..) | Rate::ActivePerSpray(..) => true,
-        };
         let same = Rate::parse(&as_typed(&neat)).is_ok_and(|again| again == rate);
-        return fits.then_some(Measure::Rate(if same { neat } else { plain }));
+        let unit = if same { neat } else { plain };
+        return match rate {
+            // Fluid ounces and weighed ones are one word.
+            Rate::OuncesPerArea(_) | Rate::OuncesPerSpray(_) => (!is_liquid).then_some(Measure::Rate(unit)),
+            Rate::MassPerArea(_) | Rate::MassPerSpray(_) if is_liquid => Some(Measure::OtherRate(unit)),
+            Rate::VolumePerArea(_) if !is_liquid => Some(Measure::OtherRate(unit)),
+            _ => Some(Measure::Rate(unit)),
+        };
+    }
+    if LENGTHS.contains(&plain.as_str()) && Length::parse(&as_typed(&plain)).is_ok() {
+        let unit = match plain.as_str() {
+            "foot" | "feet" => "ft",
+            "meter" | "meters" | "metres" => "m",
+            other => other,
+        };
+        return Some(Measure::Length(unit.to_owned()));
+    }
+    let degrees = plain.trim_start_matches("degrees").trim_start_matches("deg").trim();
+    if let Some(sign) = ["f", "c"].into_iter().find(|sign| *sign == degrees || long(sign) == degrees) {
+        return Some(Measure::Degrees(format!("°{}", sign.to_uppercase())));
     }
     (Speed::parse(&as_typed(&plain)).is_ok())
         .then(|| Measure::Speed(if plain == "miles/hour" || plain == "mi/h" { "mph".to_owned() } else { plain }))
+}
+
+fn long(sign: &str) -> &'static str {
+    if sign == "f" { "fahrenheit" } else { "celsius" }
 }
 
 /// A piece of a sentence before figures are put together.
@@ -177,8 +200,12 @@ enum Sort {
     Dash,
     Stroke,
     Percent,
+    Plus,
     Stop,
 }
+
+/// Behind a dash a unit: "12-hour", "30-foot".
+const DASHED: [&str; 9] = ["day", "days", "hour", "hours", "foot", "ft", "yard", "meter", "m"];
 
 const FRACTIONS: [char; 9] = ['½', '¼', '¾', '⅓', '⅔', '⅛', '⅜', '⅝', '⅞'];
 
@@ -195,6 +222,7 @@ fn tokens(text: &str) -> Vec<Token> {
                 '-' | '–' | '—' | '\u{2212}' | '\u{2010}' | '\u{2011}' => Some(Sort::Dash),
                 '/' => Some(Sort::Stroke),
                 '%' => Some(Sort::Percent),
+                '+' => Some(Sort::Plus),
                 '.' | ';' | '!' | '?' => Some(Sort::Stop),
                 _ => None,
             };
@@ -278,6 +306,7 @@ pub(super) fn items(text: &str, is_liquid: bool, units: Units) -> Vec<Item> {
                 let word = slice(&token.at).to_lowercase().replace(['.', '’'], "");
                 all.push(Item { what: What::Word(word), at: token.at.clone() });
             }
+            Sort::Plus => all.push(Item { what: What::Word("plus".to_owned()), at: token.at.clone() }),
             Sort::Stop => all.push(Item { what: What::Stop, at: token.at.clone() }),
             Sort::Dash | Sort::Stroke | Sort::Percent => {}
         }
@@ -331,6 +360,9 @@ fn figure(
             }
             Some(Sort::Stroke) if !unit.is_empty() => unit.push('/'),
             Some(Sort::Percent) => unit.push('%'),
+            Some(Sort::Dash) if unit.is_empty() && DASHED.contains(&slice(next + 1).to_lowercase().as_str()) => {
+                continue;
+            }
             // The dot of an abbreviation, where the unit goes on behind it.
             Some(Sort::Stop)
                 if slice(next) == "."
@@ -347,7 +379,13 @@ fn figure(
             }
             _ => break,
         }
-        let measured = |number: &String| measure(number, &unit, is_water, is_liquid, units);
+        // "50 feet of water" measures no water.
+        let of_water = |found: &Measure| {
+            matches!(found, Measure::Water(_) | Measure::WaterAlone(_) | Measure::Rate(_) | Measure::OtherRate(_))
+        };
+        let measured = |number: &String| {
+            measure(number, &unit, is_water, is_liquid, units).filter(|found| !is_water || of_water(found))
+        };
         // Both ends must be of one kind, each read by itself.
         if let Some(found) = measured(&most)
             && least.as_ref().is_none_or(|least| measured(least).as_ref() == Some(&found))
@@ -375,7 +413,11 @@ mod tests {
             .filter_map(|item| match item.what {
                 What::Figure(figure) => {
                     let unit = match figure.measure {
-                        Measure::Rate(unit) | Measure::Speed(unit) => unit,
+                        Measure::Rate(unit) | Measure::Speed(unit) | Measure::Length(unit) | Measure::Degrees(unit) => {
+                            unit
+                        }
+                        // Of the product itself it is none.
+                        Measure::OtherRate(unit) => return Some(format!("?{unit}")),
                         Measure::Water(unit) => format!("{unit} water"),
                         Measure::WaterAlone(unit) => format!("{unit} water alone"),
                         Measure::Days => "days".to_owned(),
@@ -410,6 +452,11 @@ mod tests {
             ("100–200 L/ha water", "100..200 L/ha water"),
             ("10 miles per hour", "10 mph"),
             ("12 hours", "12 hours"),
+            ("12-hour", "12 hours"),
+            ("30-foot", "30 ft"),
+            ("50 meters", "50 m"),
+            ("85°F", "85 °F"),
+            ("85 degrees Fahrenheit", "85 °F"),
         ] {
             assert_eq!(figures(text, true), [expected], "{text}");
         }

@@ -1,17 +1,22 @@
 //! What a label's directions say, read from their text: rates, spray volume, totals and number of applications, days before harvest
-//! and between applications, re-entry, hours without rain, wind and droplets.
+//! and between applications, re-entry, hours without rain, wind, temperature, droplets, stages, buffers, adjuvants, partners, what to wear.
 //!
 //! A sentence is read only where a phrase of `assets/direction-phrases.csv` fits it and accounts for every number in it and every word that could
 //! turn what it says ("unless", "or", "with"); else it is left, with the reason. So a sentence is read rightly or not at all, and
 //! nothing that is read enters a farm from here: a person holds each against the label first.
 //!
+//! No sentence vanishes: what no line accounts for is told as left, those with a limit first.
+//!
 //! The rooms: `sentences` cuts the text, `items` finds words and figures in a sentence, `phrases` is the table and how a phrase
-//! fits, `build` makes statements of what was caught, `crops` for which crop they are, `settle` what they come to together, [`against`] what the form holds already.
+//! fits, `lists` catches what is no figure, `build` makes statements of what was caught (`adjuvants` those on adjuvants), `crops` for
+//! which crop they are, `settle` what they come to together, [`against`] what the form holds already.
 
+mod adjuvants;
 pub mod against;
 mod build;
 mod crops;
 mod items;
+mod lists;
 mod phrases;
 mod sentences;
 mod settle;
@@ -31,7 +36,7 @@ const MOST_TEXT: usize = 200_000;
 pub struct Reading {
     /// Statements, in the order of the text.
     pub found: Vec<Found>,
-    /// Sentences with figures, or on droplets, that were not understood.
+    /// Sentences that no statement accounts for: those with a limit first, each part in the order of the text.
     pub left: Vec<Left>,
 }
 
@@ -62,6 +67,14 @@ pub struct Left {
     pub sentence: String,
     /// Why, as a sentence.
     pub why: String,
+    /// Whether it has a figure or a word that limits are written with: not, only, must, before, unless, avoid, wear…
+    pub has_limit: bool,
+}
+
+impl Left {
+    fn new(sentence: &str, why: String) -> Self {
+        Self { sentence: sentence.to_owned(), why, has_limit: build::has_limit(sentence) }
+    }
 }
 
 /// Reads the directions of a product.
@@ -89,16 +102,27 @@ pub fn read(text: &str, product: &Product, units: Units) -> Reading {
     let (text, behind) = text.split_at_checked(end).unwrap_or((text, ""));
     let mut reading = Reading::default();
     let mut caught: Vec<Caught> = Vec::new();
-    for sentence in sentences::cut(text) {
-        match build::of_sentence(&sentence, product, units) {
+    let pieces = sentences::cut(text);
+    let heads = |piece: &sentences::Piece| {
+        piece.is_heading
+            && !build::has_limit(&piece.text)
+            && pieces.iter().any(|other| other.heading == piece.text.trim_end_matches(':').trim())
+    };
+    for piece in &pieces {
+        match build::of_sentence(piece, product, units) {
             Ok(of_sentence) => caught.extend(of_sentence),
-            Err(why) => reading.left.push(Left { sentence: sentence.text, why }),
+            // What merely stands over others is no sentence.
+            Err(_) if heads(piece) => {}
+            Err(why) => reading.left.push(Left::new(&piece.text, why)),
         }
     }
     settle::settle(caught, product, &mut reading);
+    let place = |left: &Left| pieces.iter().position(|piece| piece.text == left.sentence);
+    reading.left.sort_by_key(|left| (!left.has_limit, place(left)));
     if !behind.trim().is_empty() {
         let sentence = format!("{}…", behind.chars().take(60).collect::<String>());
-        reading.left.push(Left { sentence, why: t!("label-the-text-is-too-long-to").to_owned() });
+        let why = t!("label-the-text-is-too-long-to").to_owned();
+        reading.left.insert(0, Left { sentence, why, has_limit: true });
     }
     reading
 }

@@ -1,16 +1,18 @@
 //! The table of phrases, and how one fits into a sentence.
 //!
-//! A phrase is words in a row. `a|b` is either word, `a?` may be missing, `^` is the beginning of the sentence, and a word in braces is
-//! what is caught: a figure, a number of applications, a period, droplet classes, or
-//! names of crops, which may be missing. Commas, brackets and colons between words do not count.
+//! A phrase is words in a row. `a|b` is either word, `a?` may be missing, `^` is the beginning of the sentence, `*` is whatever stands
+//! between and is read otherwise, and a word in braces is what is caught: a figure, a number of applications, a period, droplet classes,
+//! adjuvants, growth stages, neighbours, words as they stand, or names of crops, which may be missing. Commas, brackets and colons
+//! between words do not count.
 
 use std::ops::Range;
 use std::sync::LazyLock;
 
 use serde::Deserialize;
 
-use super::crops;
 use super::items::{Figure, Item, Measure, What};
+use super::lists::{self, Dose, Joined, word};
+use super::{crops, lists::is_stage};
 use crate::farm::{Droplets, Period};
 
 #[derive(Clone, Debug, Deserialize)]
@@ -42,8 +44,50 @@ pub(super) enum Says {
     Wind,
     WindBetween,
     Droplets,
+    /// A harvest interval of the grain alone.
+    HarvestGrain,
+    /// A temperature above which, or below which, it is not applied.
+    TemperatureMost,
+    TemperatureLeast,
+    NoInversion,
+    /// Up to a stage, from one on, between two.
+    StageTo,
+    StageUpTo,
+    StageFrom,
+    StageBetween,
+    Buffer,
+    AdjuvantRequired,
+    AdjuvantPreferred,
+    AdjuvantAllowed,
+    AdjuvantDiscouraged,
+    AdjuvantForbidden,
+    NotWith,
+    Wear,
     /// Not a phrase: words that no phrase may leave over.
     Guard,
+    /// Not a phrase: words by which a sentence is told to hold a limit.
+    Limit,
+}
+
+impl Says {
+    /// Whether every word of its sentence must be accounted for: what it says often holds under a condition that has no word of its own
+    /// ("in postemergence applications").
+    pub(super) const fn is_strict(self) -> bool {
+        matches!(
+            self,
+            Self::Buffer
+                | Self::AdjuvantRequired
+                | Self::AdjuvantPreferred
+                | Self::AdjuvantAllowed
+                | Self::AdjuvantDiscouraged
+                | Self::AdjuvantForbidden
+                | Self::NotWith
+        )
+    }
+
+    const fn is_phrase(self) -> bool {
+        !matches!(self, Self::Guard | Self::Limit)
+    }
 }
 
 /// What is caught.
@@ -60,13 +104,26 @@ enum Slot {
     Speed,
     Speeds,
     Count,
+    Times,
     Period,
     Classes,
+    Length,
+    Degrees,
+    Doses,
+    Stage,
+    Near,
+    Partners,
+    Rest,
 }
+
+/// A gap takes in so many words at most.
+const GAP: usize = 14;
 
 #[derive(Clone, Debug)]
 enum Part {
     Start,
+    /// Words that are left to be read otherwise.
+    Gap,
     Words {
         any: Vec<String>,
         may_miss: bool,
@@ -96,6 +153,10 @@ pub(super) enum Catch {
         finest: Droplets,
         coarsest: Option<Droplets>,
     },
+    Doses(Vec<Dose>, Joined),
+    Stage(String),
+    /// Words that enter the form as they stand.
+    Words(Range<usize>),
 }
 
 fn slot(name: &str) -> Option<Slot> {
@@ -111,8 +172,16 @@ fn slot(name: &str) -> Option<Slot> {
         "speed" => Slot::Speed,
         "speeds" => Slot::Speeds,
         "count" => Slot::Count,
+        "times" => Slot::Times,
         "period" => Slot::Period,
         "classes" => Slot::Classes,
+        "length" => Slot::Length,
+        "degrees" => Slot::Degrees,
+        "doses" => Slot::Doses,
+        "stage" => Slot::Stage,
+        "near" => Slot::Near,
+        "partners" => Slot::Partners,
+        "rest" => Slot::Rest,
         _ => return None,
     })
 }
@@ -123,6 +192,9 @@ fn parts(phrase: &str) -> Option<Vec<Part>> {
         .map(|word| {
             if word == "^" {
                 return Some(Part::Start);
+            }
+            if word == "*" {
+                return Some(Part::Gap);
             }
             if let Some(name) = word.strip_prefix('{').and_then(|name| name.strip_suffix('}')) {
                 return if name == "crops" { Some(Part::Crops) } else { slot(name).map(Part::Slot) };
@@ -143,19 +215,27 @@ fn rows() -> Result<Vec<Row>, csv::Error> {
 pub(super) fn table() -> &'static [Phrase] {
     static TABLE: LazyLock<Vec<Phrase>> = LazyLock::new(|| {
         let rows = rows().unwrap_or_default();
-        let phrases = rows.iter().filter(|row| row.says != Says::Guard);
+        let phrases = rows.iter().filter(|row| row.says.is_phrase());
         phrases.filter_map(|row| Some(Phrase { says: row.says, parts: parts(&row.phrase)? })).collect()
     });
     &TABLE
 }
 
+fn listed(says: Says) -> Vec<String> {
+    let rows = rows().unwrap_or_default();
+    let of_kind = rows.iter().filter(|row| row.says == says);
+    of_kind.flat_map(|row| row.phrase.split('|').map(str::to_owned)).collect()
+}
+
 /// Whether a word that no phrase accounts for may turn what its sentence says.
 pub(super) fn turns(word: &str) -> bool {
-    static WORDS: LazyLock<Vec<String>> = LazyLock::new(|| {
-        let rows = rows().unwrap_or_default();
-        let guards = rows.iter().filter(|row| row.says == Says::Guard);
-        guards.flat_map(|row| row.phrase.split('|').map(str::to_owned)).collect()
-    });
+    static WORDS: LazyLock<Vec<String>> = LazyLock::new(|| listed(Says::Guard));
+    WORDS.iter().any(|known| known == word) || is_stage(word)
+}
+
+/// Whether a word is one of those that limits are written with.
+pub(super) fn limits(word: &str) -> bool {
+    static WORDS: LazyLock<Vec<String>> = LazyLock::new(|| listed(Says::Limit));
     WORDS.iter().any(|known| known == word)
 }
 
@@ -173,7 +253,7 @@ impl Phrase {
             let mut caught = Vec::new();
             let to = fits(&self.parts, items, taken, from, &mut caught)?;
             // Optional words alone are no phrase.
-            (to > from && !caught.is_empty()).then_some(Fit { from, to, caught })
+            (to > from && (!caught.is_empty() || self.says == Says::NoInversion)).then_some(Fit { from, to, caught })
         })
     }
 }
@@ -206,8 +286,20 @@ fn fits(parts: &[Part], items: &[Item], taken: &[bool], at: usize, caught: &mut 
             }
             fits(rest, items, taken, at, caught)
         }
+        Part::Gap => (at..=items.len().min(at + GAP)).find_map(|end| {
+            let crossed = items.get(at..end)?.iter().any(|item| item.what == What::Stop);
+            if crossed {
+                return None;
+            }
+            caught.push(Catch::Within(at..end));
+            let found = fits(rest, items, taken, end, caught);
+            if found.is_none() {
+                caught.pop();
+            }
+            found
+        }),
         Part::Slot(slot) => {
-            let (catch, length) = take(*slot, items.get(at..)?)?;
+            let (catch, length) = take(*slot, items, taken, at)?;
             if !(at..at + length).all(is_free) {
                 return None;
             }
@@ -221,16 +313,20 @@ fn fits(parts: &[Part], items: &[Item], taken: &[bool], at: usize, caught: &mut 
     }
 }
 
-fn word(items: &[Item], at: usize) -> &str {
-    match items.get(at).map(|item| &item.what) {
-        Some(What::Word(word)) => word,
-        _ => "",
-    }
-}
-
-fn take(slot: Slot, items: &[Item]) -> Option<(Catch, usize)> {
+fn take(slot: Slot, all: &[Item], taken: &[bool], at: usize) -> Option<(Catch, usize)> {
+    let items = all.get(at..)?;
+    let words = |length: usize| (Catch::Words(at..at + length), length);
     match slot {
         Slot::Count => count(items).map(|count| (Catch::Count(count), 1)),
+        Slot::Times => {
+            let times = ["once", "twice"].iter().position(|times| *times == word(items, 0))?;
+            Some((Catch::Count(u32::try_from(times + 1).ok()?), 1))
+        }
+        Slot::Doses => lists::doses(items).map(|(doses, joined, length)| (Catch::Doses(doses, joined), length)),
+        Slot::Stage => lists::stage(items).map(|(stage, length)| (Catch::Stage(stage), length)),
+        Slot::Near => lists::neighbours(items).map(words),
+        Slot::Partners => lists::partners(items, taken.get(at..)?).map(words),
+        Slot::Rest => lists::rest(items).map(words),
         Slot::Period => period(items).map(|(period, length)| (Catch::Period(period), length)),
         Slot::Classes => classes(items),
         _ => {
@@ -242,6 +338,8 @@ fn take(slot: Slot, items: &[Item]) -> Option<(Catch, usize)> {
                 | (Slot::Speed, Measure::Speed(_))
                 | (Slot::Days, Measure::Days)
                 | (Slot::Hours, Measure::Hours)
+                | (Slot::Length, Measure::Length(_))
+                | (Slot::Degrees, Measure::Degrees(_))
                 | (Slot::Volume, Measure::Water(_) | Measure::Rate(_)) => single,
                 (Slot::Volumes, Measure::Water(_) | Measure::Rate(_))
                 | (Slot::Rates, Measure::Rate(_))
@@ -311,7 +409,7 @@ fn classes(items: &[Item]) -> Option<(Catch, usize)> {
 
 #[cfg(test)]
 mod tests {
-    use super::{Says, parts, rows, table};
+    use super::{parts, rows, table};
 
     #[test]
     fn each_phrase_reads_and_has_its_source() {
@@ -319,8 +417,8 @@ mod tests {
         assert!(rows.len() > 90);
         for row in &rows {
             assert!(!row.source.trim().is_empty(), "{}", row.phrase);
-            assert!(row.says == Says::Guard || parts(&row.phrase).is_some(), "{}", row.phrase);
+            assert!(!row.says.is_phrase() || parts(&row.phrase).is_some(), "{}", row.phrase);
         }
-        assert_eq!(table().len(), rows.iter().filter(|row| row.says != Says::Guard).count());
+        assert_eq!(table().len(), rows.iter().filter(|row| row.says.is_phrase()).count());
     }
 }

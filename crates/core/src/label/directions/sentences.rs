@@ -7,6 +7,8 @@ pub(super) struct Piece {
     pub(super) text: String,
     /// The heading over its paragraph, or before the colon that its paragraph begins with; empty for none.
     pub(super) heading: String,
+    /// Whether it looks like a heading itself.
+    pub(super) is_heading: bool,
 }
 
 /// A heading has no more words.
@@ -23,13 +25,13 @@ pub(super) fn cut(text: &str) -> Vec<Piece> {
         if is_heading(&paragraph) {
             paragraph.trim_end_matches(':').trim().clone_into(&mut heading);
             // It may itself name a droplet class or a number of applications.
-            all.push(Piece { text: paragraph, heading: String::new() });
+            all.push(Piece { text: paragraph, heading: String::new(), is_heading: true });
             continue;
         }
         let own = paragraph.split_once(':').map(|(head, _)| head.trim()).filter(|head| is_heading(head));
         let over = own.map_or_else(|| heading.clone(), str::to_owned);
         for sentence in sentences(&paragraph) {
-            all.push(Piece { text: sentence, heading: over.clone() });
+            all.push(Piece { text: sentence, heading: over.clone(), is_heading: false });
         }
     }
     all

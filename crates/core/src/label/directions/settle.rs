@@ -1,10 +1,12 @@
 //! What the sentences of a text come to together: the same said twice is one line, two ends are one range, and what contradicts is left.
 
-use super::against::is_for;
+use super::against::{is_for, speaks_of};
 use super::build::{Becomes, Caught};
 use super::{Found, Left, Reading, Sentence};
+use crate::farm::label::Stance;
 use crate::farm::{Product, Says, Statement};
 use crate::language::t;
+use crate::mix::choice::Role;
 use crate::quantity::{AsTyped, Quantity};
 
 /// Puts together what belongs together, and leaves what contradicts.
@@ -13,12 +15,16 @@ pub(super) fn settle(caught: Vec<Caught>, product: &Product, reading: &mut Readi
     let mut all: Vec<Found> = Vec::new();
     let mut against: Vec<Found> = Vec::new();
     for one in caught {
-        let Becomes::Says(says) = one.becomes else {
-            apart.push(one);
-            continue;
+        let (says, from_stage, to_stage) = match one.becomes {
+            Becomes::Says(says) => (says, String::new(), String::new()),
+            Becomes::Stages { from, to } => (Says::CropStage, from, to),
+            Becomes::Apart(_) => {
+                apart.push(one);
+                continue;
+            }
         };
         let found = Found {
-            statement: Statement { crop: one.crop, ..Statement::new(says, "") },
+            statement: Statement { crop: one.crop, from_stage, to_stage, ..Statement::new(says, "") },
             sentences: vec![one.sentence],
             note: one.note,
         };
@@ -38,6 +44,9 @@ pub(super) fn settle(caught: Vec<Caught>, product: &Product, reading: &mut Readi
         let kind = found.statement.says.name();
         leave(reading, &found.sentences, &t!("label-the-text-says-several-things-on", kind = kind));
     }
+    // Of adjuvants that a sentence lists, none stays without the others.
+    let is_left = |sentence: &Sentence| reading.left.iter().any(|left| left.sentence == sentence.text);
+    all.retain(|found| !matches!(found.statement.says, Says::Adjuvant { .. }) || !found.sentences.iter().any(is_left));
     spaced(&apart, product, &mut all, reading);
     reading.found.extend(all);
 }
@@ -48,6 +57,11 @@ pub(super) fn settle(caught: Vec<Caught>, product: &Product, reading: &mut Readi
 /// Both, where they contradict.
 fn together(mut one: Found, other: Found) -> Result<Found, Vec<Found>> {
     let Some(says) = joined(&one.statement.says, &other.statement.says) else { return Err(vec![one, other]) };
+    let ends = stage(&one.statement.from_stage, &other.statement.from_stage)
+        .zip(stage(&one.statement.to_stage, &other.statement.to_stage));
+    let Some((from_stage, to_stage)) = ends else { return Err(vec![one, other]) };
+    one.statement.from_stage = from_stage;
+    one.statement.to_stage = to_stage;
     if one.statement.says != says {
         // What the note says of one sentence is told by the other.
         one.note.clear();
@@ -58,10 +72,16 @@ fn together(mut one: Found, other: Found) -> Result<Found, Vec<Found>> {
     Ok(one)
 }
 
+/// What two say of an end of the stages; none where they contradict.
+fn stage(one: &str, other: &str) -> Option<String> {
+    let both = if one.is_empty() { other } else { one };
+    (other.is_empty() || other == both).then(|| both.to_owned())
+}
+
 fn leave(reading: &mut Reading, sentences: &[Sentence], why: &str) {
     for sentence in sentences {
         if !reading.left.iter().any(|left| left.sentence == sentence.text) {
-            reading.left.push(Left { sentence: sentence.text.clone(), why: why.to_owned() });
+            reading.left.push(Left::new(&sentence.text, why.to_owned()));
         }
     }
 }
@@ -75,7 +95,22 @@ fn same_kind(one: &Found, other: &Found) -> bool {
         _ => None,
     };
     let (a, b) = (&one.statement, &other.statement);
-    a.says.name() == b.says.name() && a.crop == b.crop && period(&a.says) == period(&b.says)
+    a.says.name() == b.says.name()
+        && a.crop == b.crop
+        && period(&a.says) == period(&b.says)
+        && (speaks_of(&a.says) == speaks_of(&b.says) || rival(one, other))
+}
+
+/// Whether each of two sentences requires, or prefers, an adjuvant of one role: the form would take them as alternatives.
+fn rival(one: &Found, other: &Found) -> bool {
+    let asked = |found: &Found| match &found.statement.says {
+        Says::Adjuvant { class, stance: stance @ (Stance::Required | Stance::Preferred), .. } => {
+            Some((Role::of(*class), *stance))
+        }
+        _ => None,
+    };
+    let is_apart = !one.sentences.iter().any(|sentence| other.sentences.contains(sentence));
+    is_apart && asked(one).is_some() && asked(one) == asked(other)
 }
 
 /// Two statements of a kind as one; none where they contradict.
@@ -87,6 +122,10 @@ fn joined(one: &Says, other: &Says) -> Option<Says> {
         (Says::Carrier { least: a, most: b }, Says::Carrier { least: c, most: d }) => {
             Some(Says::Carrier { least: end(a.as_ref(), c.as_ref()).ok()?, most: end(b.as_ref(), d.as_ref()).ok()? })
         }
+        (Says::Temperature { least: a, most: b }, Says::Temperature { least: c, most: d }) => Some(Says::Temperature {
+            least: end(a.as_ref(), c.as_ref()).ok()?,
+            most: end(b.as_ref(), d.as_ref()).ok()?,
+        }),
         (Says::Wind { most, least: a, gust }, Says::Wind { most: other, least: b, .. })
             if most.value() == other.value() =>
         {

@@ -28,7 +28,7 @@ fn lines(reading: &Reading) -> Vec<String> {
         .map(|found| {
             let crop =
                 if found.statement.crop.is_empty() { String::new() } else { format!(" in {}", found.statement.crop) };
-            format!("{}{crop}: {}", found.statement.says.name(), in_form(&found.statement.says, None))
+            format!("{}{crop}: {}", found.statement.says.name(), in_form(&found.statement, None))
         })
         .collect()
 }
@@ -94,6 +94,63 @@ fn each_phrase_is_read() {
         ("Do not apply to tolerant corn within 80 days of harvest.", ""),
         ("Corn: apply 3 fl oz per acre.", "rate in corn: 3 fl oz/ac"),
         ("In wheat, barley and oats apply 3 fl oz/A.", "rate in wheat, barley, oats: 3 fl oz/ac"),
+        // As publications for growers put it.
+        ("Max seasonal rate: 7.7 fl oz/A", "most a season: at most 7.7 fl oz/ac a year"),
+        ("Not to exceed 7.7 fl oz/A per year.", "most a season: at most 7.7 fl oz/ac a year"),
+        ("Maximum rate per application 3 fl oz/A", "rate: at most 3 fl oz/ac"),
+        ("Rate: 3 fl oz/A", "rate: 3 fl oz/ac"),
+        ("Apply early at 3 fl oz per acre.", "rate: 3 fl oz/ac"),
+        ("Apply broadcast to corn at a rate of 3 fl oz/A.", "rate in corn: 3 fl oz/ac"),
+        ("10 GPA minimum", "spray volume: at least 10 gpa"),
+        (
+            "Do not harvest corn grain within 45 days of application.",
+            "harvest, graze in corn: 45 days before harvest or grazing",
+        ),
+        (
+            "Wait 45 days after application before harvesting corn.",
+            "harvest, graze in corn: 45 days before harvest or grazing",
+        ),
+        ("45-day PHI", ""),
+        ("Stay out of treated fields for 12 hours.", "keep out: 12 hours, without protection"),
+        ("Reentry: 12 hours", "keep out: 12 hours, without protection"),
+        ("Rainfast 1 hr", "rain-free: 1 hour without rain"),
+        ("Needs 4 hours before rain.", "rain-free: 4 hours without rain"),
+        ("Apply when winds are 3 to 10 mph.", "wind: 3 to 10 mph"),
+        ("Do not apply more than twice per year.", "applications: at most 2 a year"),
+        ("Limit to 2 applications per season.", "applications: at most 2 a year"),
+        ("Do not apply when temperatures exceed 85°F.", "temperature: at most 85 °F"),
+        ("Do not apply when air temperature is below 40 degrees F.", "temperature: at least 40 °F"),
+        ("Do not spray during a temperature inversion.", "no inversion: no inversion"),
+        ("Do not apply within 30 feet of surface water.", "buffer: 30 ft to surface water"),
+        ("Do not apply within 50 feet of water.", "buffer: 50 ft to water"),
+        ("Maintain a 25-foot buffer from streams, lakes and ponds.", "buffer: 25 ft to streams, lakes and ponds"),
+        ("Do not apply to corn after V8.", "crop stage in corn: up to V8"),
+        ("Apply before corn exceeds the V8 growth stage.", "crop stage in corn: up to V8"),
+        ("Do not apply after corn reaches R1.", "crop stage in corn: up to R1"),
+        ("Apply from V2 to V8.", "crop stage: from V2 to V8"),
+        ("Do not apply to soybeans before V2.", "crop stage in soybeans: from V2"),
+        ("Apply to wheat through BBCH 39.", "crop stage in wheat: up to BBCH 39"),
+        ("Add COC at 1% v/v.", "adjuvant: crop oil concentrate, required, 1 % v/v"),
+        (
+            "Add crop oil concentrate (COC) at 1% v/v to the spray solution.",
+            "adjuvant: crop oil concentrate, required, 1 % v/v",
+        ),
+        ("Include 0.25% v/v nonionic surfactant.", "adjuvant: non-ionic surfactant, required, 0.25 % v/v"),
+        ("Always include AMS at 8.5 lb per 100 gallons.", "adjuvant: ammonium sulfate, required, 8.5 lb/100 gal"),
+        ("The addition of AMS is recommended.", "adjuvant: ammonium sulfate, preferred"),
+        ("NIS may be used.", "adjuvant: non-ionic surfactant, allowed"),
+        ("Do not use methylated seed oil.", "adjuvant: methylated seed oil, forbidden"),
+        ("Do not use MSO in corn.", "adjuvant in corn: methylated seed oil, forbidden"),
+        ("Avoid using crop oil concentrates.", "adjuvant: crop oil concentrate, discouraged"),
+        (
+            "Do not tank mix with organophosphate insecticides in corn.",
+            "not together with in corn: organophosphate insecticides",
+        ),
+        (
+            "Wear long-sleeved shirt, long pants, shoes plus socks.",
+            "wear: long-sleeved shirt, long pants, shoes plus socks",
+        ),
+        ("Applicators and other handlers must wear: gloves and goggles", "wear: gloves and goggles"),
     ] {
         let reading = liquid(text);
         let expected: Vec<&str> = Some(expected).filter(|text| !text.is_empty()).into_iter().collect();
@@ -116,7 +173,7 @@ fn what_may_mean_something_else_is_left() {
         "Apply 16 fl oz per acre to weeds of 4 inches.",
         "Apply 16 fl oz per acre unless rain is near.",
         "Apply 16 fl oz per acre with crop oil.",
-        "Add nonionic surfactant at 0.25% v/v.",
+        "Nonionic surfactant at 0.25% v/v.",
         "Apply 3 oz per acre.",
         "Apply 1,200 fl oz/A.",
         "Apply 10 gallons per acre in at least 10 gallons per acre.",
@@ -130,7 +187,8 @@ fn what_may_mean_something_else_is_left() {
         "Do not spray when gusts exceed 10 mph.",
         "Do not graze treated fields for 14 days.",
         "Do not plant corn within 10 months of application.",
-        "Do not apply within 50 feet of water.",
+        "Do not apply within 50 feet of surface water intakes.",
+        "Do not apply within 50 feet of surface water by ground.",
         "Do not apply within 7 weeks of harvest.",
         "PHI 30 to 45 days",
         "REI 2 days",
@@ -147,6 +205,25 @@ fn what_may_mean_something_else_is_left() {
         "Do not exceed 2 applications per year at 22 fl oz/A.",
         "Do not enter for 12 hours or until sprays have dried.",
         "The REI is 12 hours and the PHI is not 30 days.",
+        "Do not use methylated seed oil in postemergence applications.",
+        "Add COC at 1% v/v for best results.",
+        "Add COC at 1% v/v in hot weather.",
+        "Add COC and MSO.",
+        "Add NIS or AMS.",
+        "Add COC/MSO at 1% v/v.",
+        "Do not use COC and AMS.",
+        "Do not use COC at 1% v/v.",
+        "Do not add more than 1% v/v COC.",
+        "Apply 3 fl oz/A with COC at 1% v/v.",
+        "Apply 3 fl oz/A at V5.",
+        "Apply to corn up to 30 inches or the 8-leaf stage.",
+        "Apply before corn reaches V8.",
+        "Do not apply between V8 and V10.",
+        "Maintain a 25-foot vegetative buffer from streams.",
+        "Do not tank mix with anything unless tested.",
+        "Do not harvest corn forage within 45 days of application.",
+        "Injury was seen at 3 fl oz per acre.",
+        "Do not apply when soil temperature exceeds 85°F.",
     ] {
         let reading = liquid(text);
         assert!(reading.found.is_empty(), "{text}: {:?}", lines(&reading));
@@ -155,10 +232,100 @@ fn what_may_mean_something_else_is_left() {
     }
 }
 
+/// A choice is two lines that the form takes as one demand.
 #[test]
-fn a_text_without_figures_is_passed_over() {
-    let reading = liquid("Shake well. Do not contaminate water. Keep out of reach of children. Corn\nBarley and oats");
-    assert_eq!(reading, Reading::default());
+fn one_of_several_adjuvants_is_a_choice() {
+    for text in [
+        "Always add COC at 1% v/v or NIS at 0.25% v/v.",
+        "Add a crop oil concentrate at 1% v/v or a non-ionic surfactant (NIS) at 0.25 % v/v to the spray tank.",
+        "COC at 1% v/v or NIS at 0.25% v/v is required.",
+    ] {
+        let reading = liquid(text);
+        assert_eq!(
+            lines(&reading),
+            [
+                "adjuvant: crop oil concentrate, required, 1 % v/v",
+                "adjuvant: non-ionic surfactant, required, 0.25 % v/v"
+            ],
+            "{text}: {:?}",
+            reading.left
+        );
+        assert!(reading.found.iter().all(|found| found.note.contains("tick them all")));
+    }
+    // The rate behind the last is that of each, and this is said.
+    let shared = liquid("Add COC, HSOC or MSO at 1% v/v.");
+    assert_eq!(shared.found.len(), 3);
+    assert!(lines(&shared).iter().all(|line| line.ends_with("required, 1 % v/v")), "{:?}", lines(&shared));
+    assert!(shared.found[0].note.contains("rate behind the last"));
+    // An oil and ammonium sulfate are two demands.
+    let both = liquid("Add COC at 1% v/v and AMS at 8.5 to 17 lb/100 gal.");
+    assert_eq!(
+        lines(&both),
+        [
+            "adjuvant: crop oil concentrate, required, 1 % v/v",
+            "adjuvant: ammonium sulfate, required, 8.5 to 17 lb/100 gal"
+        ]
+    );
+    assert!(!both.found[0].note.contains("tick them all"));
+    // Two sentences that each require one of a role would become a choice in the form.
+    for text in ["Add COC at 1% v/v. Always add NIS at 0.25% v/v.", "Add NIS or COC. Add COC."] {
+        let apart = liquid(text);
+        assert!(apart.found.is_empty(), "{text}: {:?}", lines(&apart));
+        assert_eq!(apart.left.len(), 2, "{text}");
+    }
+    // Each class has a row of its own in the form.
+    let mut it = product(Formulation::SL);
+    let reading = liquid("Add COC at 1% v/v or NIS at 0.25% v/v.");
+    enter(&reading.found[0], "", None, &mut it);
+    assert_eq!(stands(&reading.found[0], &it), Stands::Same(0));
+    assert_eq!(stands(&reading.found[1], &it), Stands::New);
+}
+
+#[test]
+fn stages_of_two_sentences_are_one_window() {
+    let reading = liquid("Do not apply to corn before V2. Do not apply to corn after V8.");
+    assert_eq!(lines(&reading), ["crop stage in corn: from V2 to V8"]);
+    let mut it = product(Formulation::SL);
+    enter(&reading.found[0], "page 4", None, &mut it);
+    assert_eq!(stands(&reading.found[0], &it), Stands::Same(0));
+    let other = liquid("Do not apply to corn after V6.");
+    assert_eq!(stands(&other.found[0], &it), Stands::Otherwise(vec![0]));
+    assert!(liquid("Apply from V2 to V4. Apply from V6 to V8.").found.is_empty());
+    // What the form cannot hold is said.
+    let early = liquid("Apply postemergence at 3 fl oz per acre to field corn up to the V8 stage.");
+    assert_eq!(lines(&early), ["rate in field corn: 3 fl oz/ac", "crop stage in field corn: up to V8"]);
+    assert!(early.found.iter().all(|found| found.note.contains("postemergence")));
+    assert!(early.found[1].note.contains("Up to"));
+}
+
+/// What no line accounts for is told, each sentence of it, and what limits comes first.
+#[test]
+fn no_sentence_vanishes() {
+    let reading = liquid(
+        "Shake well. Do not contaminate water. Keep out of reach of children. Apply 3 fl oz/A. Store in a cool place. \
+         Do not use methylated seed oil in postemergence applications. Avoid drift. Unless it rains, spray. Good luck.",
+    );
+    assert_eq!(lines(&reading), ["rate: 3 fl oz/ac"]);
+    let told: Vec<(&str, bool)> = reading.left.iter().map(|left| (left.sentence.as_str(), left.has_limit)).collect();
+    assert_eq!(
+        told,
+        [
+            ("Do not contaminate water.", true),
+            ("Keep out of reach of children.", true),
+            ("Do not use methylated seed oil in postemergence applications.", true),
+            ("Avoid drift.", true),
+            ("Unless it rains, spray.", true),
+            ("Shake well.", false),
+            ("Store in a cool place.", false),
+            ("Good luck.", false),
+        ]
+    );
+    // A bullet without an end looks like a heading, and is none where it limits or stands over nothing.
+    let bullets =
+        liquid("Restrictions\n- Do not graze\n- Not for sweet corn\n\nGrass weeds\nApply 3 fl oz/A.\n\nThe end");
+    let told: Vec<&str> = bullets.left.iter().map(|left| left.sentence.as_str()).collect();
+    assert_eq!(told.len(), 4, "{told:?}");
+    assert!(told.contains(&"Do not graze") && told.contains(&"Not for sweet corn") && told.contains(&"The end"));
 }
 
 #[test]

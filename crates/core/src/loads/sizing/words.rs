@@ -4,7 +4,7 @@ use super::problem::Problem;
 use super::{Figures, Way};
 use crate::farm::{Aim, Farm};
 use crate::label::listed;
-use crate::language::t;
+use crate::language::{t, yes_or_no};
 use crate::quantity::number::show;
 use crate::quantity::{Quantity, Units, Volume};
 
@@ -64,7 +64,7 @@ fn percent(number: i64) -> String {
 
 /// What a message chooses by: whether there is more of something.
 const fn is_more(by: i64) -> &'static str {
-    if by > 0 { "yes" } else { "no" }
+    yes_or_no(by > 0)
 }
 
 /// What another way gains and what it costs against the chosen one.

@@ -4,6 +4,7 @@
 //! `words`; how much of an adjuvant goes in with `dose`; what cannot be met at once in `collide`; what is said of the set that
 //! stands in the mix in `judge` and `beside`. `choose` is the door.
 
+pub mod alternatives;
 mod beside;
 mod choose;
 mod collide;

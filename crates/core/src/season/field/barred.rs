@@ -118,7 +118,7 @@ fn entering(farm: &Farm, log: &Log, id: &Id, now: DateTime) -> Vec<Barred> {
             ),
             until: Until::Moment(last.until),
             records: vec![last.record_id.clone()],
-            basis: Basis::Label(last.line.name.clone()),
+            basis: Basis::Label(last.line.name.to_string()),
         });
     }
     let recent = |record: &Record| (0..=DAYS).contains(&(now.date() - record.date).get_days());

@@ -4,10 +4,10 @@ use std::collections::BTreeMap;
 
 use jiff::civil::Date;
 
+use crate::farm::crop::same;
 use crate::farm::{Farm, Id};
 use crate::language::t;
 use crate::season::Log;
-use crate::words::plain;
 
 /// A year of a field.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -49,7 +49,7 @@ pub(super) fn by_year(farm: &Farm, log: &Log, id: &Id, today: Date) -> Vec<CropY
     let mut put = |year: i16, crop: &str, from: CropFrom| {
         let here = years.entry(year).or_insert_with(|| CropYear { year, crops: Vec::new(), records: 0 });
         here.records += usize::from(from == CropFrom::Records);
-        if !crop.is_empty() && !here.crops.iter().any(|(known, _)| plain(known) == plain(crop)) {
+        if !crop.is_empty() && !here.crops.iter().any(|(known, _)| same(known, crop)) {
             here.crops.push((crop.to_owned(), from));
         }
     };

@@ -4,6 +4,7 @@ use jiff::civil::Date;
 
 use crate::farm::{Farm, Field, Id, Product, Record, Says};
 use crate::label::harvest::months_after;
+use crate::label::names::split_or;
 use crate::label::names_crop as speaks_of;
 use crate::language::t;
 use crate::season::Log;
@@ -137,7 +138,7 @@ fn crops_named(farm: &Farm, log: &Log, id: &Id, field: &Field) -> Vec<String> {
 }
 
 fn parts(crops: &str) -> impl Iterator<Item = &str> {
-    crops.split(',').flat_map(|part| part.split(" or ")).map(str::trim).filter(|part| !part.is_empty())
+    crops.split(',').flat_map(split_or).map(str::trim).filter(|part| !part.is_empty())
 }
 
 fn stood<'a>(record: &'a Record, id: &Id, field: &'a Field) -> &'a str {

@@ -117,7 +117,7 @@ fn fresh(farm: &Farm) -> Id {
 
 /// What the records of a field hold, so that most statements are told quickly.
 struct Had<'a> {
-    products: HashSet<&'a Id>,
+    products: HashSet<&'a str>,
     actives: HashSet<&'a str>,
 }
 
@@ -127,7 +127,7 @@ impl<'a> Had<'a> {
         for line in
             log.on_field(farm, field).flat_map(|(_, record)| &record.lines).filter(|line| !line.amount.is_zero())
         {
-            had.products.insert(&line.product);
+            had.products.insert(line.product.as_str());
             had.actives.extend(line.actives.iter().map(|active| active.name.as_str()));
         }
         had
@@ -136,7 +136,7 @@ impl<'a> Had<'a> {
 
 impl Asked<'_> {
     fn statement(&self, here: &Here, spoken: &Spoken, had: &Had) -> Vec<(Bars, Said, Until)> {
-        let is_had = had.products.contains(here.id);
+        let is_had = had.products.contains(here.id.as_str());
         let mut all = Vec::new();
         match &spoken.statement.says {
             Says::Applications { most, days_apart, per } if is_had || *most == 0 => {

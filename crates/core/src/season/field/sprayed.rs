@@ -63,14 +63,14 @@ pub(super) fn on_field(farm: &Farm, log: &Log, id: &Id) -> (Vec<Sprayed>, Option
         .map(|((record_id, record), of_record)| {
             let then = record.fields.get(id);
             let lines = record.lines.iter().filter(|line| !line.amount.is_zero()).map(|line| Line {
-                product: line.product.clone(),
-                name: line.name.clone(),
+                product: line.product.to_string(),
+                name: line.name.to_string(),
                 rate: line.amount.value().spread(record.area()),
                 actives: if line.actives.is_empty() {
                     let product = farm.products.get(&line.product);
                     product.into_iter().flat_map(|product| &product.actives).map(|held| held.name.clone()).collect()
                 } else {
-                    line.actives.iter().map(|held| held.name.clone()).collect()
+                    line.actives.iter().map(|held| held.name.to_string()).collect()
                 },
             });
             let groups = of_record.into_iter().map(|(kind, group)| {
@@ -80,7 +80,7 @@ pub(super) fn on_field(farm: &Farm, log: &Log, id: &Id) -> (Vec<Sprayed>, Option
             });
             Sprayed {
                 record: record_id.clone(),
-                name: record.name.clone(),
+                name: record.name.to_string(),
                 date: record.date,
                 on: OnField {
                     crop: then.map(|then| then.crop.trim().to_owned()).unwrap_or_default(),

@@ -89,7 +89,7 @@ fn the_plan_fills_in_all_that_it_knows() {
     assert_eq!((record.loads, record.operator.as_str(), record.method.as_str()), (Some(3), "A. Demo", "ground boom"));
     assert_eq!(
         (record.nozzles.as_str(), record.weeds.as_slice()),
-        ("110 degree, size 06", &["waterhemp".to_owned()][..])
+        ("110 degree, size 06", &[crate::farm::Text::from("waterhemp")][..])
     );
     assert_eq!(record.pressure.as_ref().unwrap().text(), "40 psi");
     assert_eq!(record.speed.as_ref().unwrap().text(), "12 mph");
@@ -257,7 +257,7 @@ fn many_records_fall_into_the_same_applications() {
     };
     for n in 0..600 {
         let mut record = Record::new(&n.to_string(), date(2031, 6, 12));
-        record.pass = passes[draw(passes.len())].map(str::to_owned);
+        record.pass = passes[draw(passes.len())].map(Into::into);
         record.fields.insert("hill".to_owned(), RecordField::new("Hill sixty", typed(areas[draw(areas.len())])));
         farm.records.insert(n.to_string(), record);
     }
@@ -315,7 +315,7 @@ fn loads_and_left_over_balance() {
     let plan = plan_of(&farm);
     let mut record = from_plan(&farm, &Log::of(&farm), &plan).unwrap();
     assert_eq!(balance(&plan, &record), None);
-    record.left = Some(Left { volume: typed("240 gal"), went: String::new() });
+    record.left = Some(Left { volume: typed("240 gal"), went: "".into() });
     let found = balance(&plan, &record).unwrap();
     near(found.mixed.to_us_gallons(), 2400.0, 1e-9);
     near((found.out + found.left).to_us_gallons(), found.mixed.to_us_gallons(), 1e-9);
@@ -335,7 +335,7 @@ fn loads_and_left_over_balance() {
     record.loads = Some(9);
     assert_eq!(balance(&plan, &record), None);
     record.loads = Some(1);
-    record.left = Some(Left { volume: typed("1200 gal"), went: String::new() });
+    record.left = Some(Left { volume: typed("1200 gal"), went: "".into() });
     assert_eq!(balance(&plan, &record), None);
 }
 
@@ -346,7 +346,7 @@ fn a_left_over_is_taken_off_what_was_scaled() {
     let plan = plan_of(&farm);
     let mut record = from_plan(&farm, &Log::of(&farm), &plan).unwrap();
     record.fields["mill"].area = typed("40 ac");
-    record.left = Some(Left { volume: typed("60 gal"), went: String::new() });
+    record.left = Some(Left { volume: typed("60 gal"), went: "".into() });
     // As long as nothing is scaled the loads are those of the plan.
     let found = balance(&plan, &record).unwrap();
     assert!(!found.scaled);
@@ -374,7 +374,7 @@ fn what_the_plan_leaves_over_stands_in_the_record() {
     assert_eq!(record.left.as_ref().unwrap().volume.text(), "50 gal");
     assert_eq!(record.volume.as_ref().unwrap().text(), "2400 gal");
     assert_eq!(balance(&plan, &record), None);
-    record.left = Some(Left { volume: typed("100 gal"), went: String::new() });
+    record.left = Some(Left { volume: typed("100 gal"), went: "".into() });
     let found = balance(&plan, &record).unwrap();
     near(found.mixed.to_us_gallons(), 2450.0, 1e-9);
     near(found.out.to_us_gallons(), 2350.0, 1e-9);

@@ -3,12 +3,12 @@
 use serde::Deserialize;
 
 use super::crop_code;
+use crate::farm::crop::words;
 use crate::farm::{Farm, Product, Record, RecordField, RecordLine, Says, Statement, When};
 use crate::language::t;
 use crate::mix::actives;
 use crate::quantity::Area;
 use crate::season::worker_protection::{entry, is_pesticide};
-use crate::words::plain;
 
 /// Of which records a profile speaks.
 #[derive(Clone, Debug, PartialEq, Eq, Deserialize)]
@@ -74,7 +74,7 @@ fn stood(crops: &[String], record: &Record) -> bool {
     let is = |field: &RecordField, crop: &String| {
         let code = crop_code(crop).map(|crop| crop.code.as_str());
         let own = crop_code(&field.crop).map(|crop| crop.code.as_str());
-        let named = plain(&field.crop).split(' ').any(|word| word.starts_with(crop.as_str()));
+        let named = words(&field.crop).iter().any(|word| word.starts_with(crop.as_str()));
         named || (code.is_some() && (own == code || code == Some(field.crop_code.trim())))
     };
     let may = |field: &RecordField| {

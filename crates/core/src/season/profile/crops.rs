@@ -4,6 +4,7 @@ use std::sync::LazyLock;
 
 use serde::Deserialize;
 
+use crate::farm::crop::Named;
 use crate::words::plain;
 
 /// A row of the table.
@@ -31,7 +32,7 @@ impl Crop {
 }
 
 /// All crops.
-pub(super) fn table() -> &'static [Crop] {
+pub fn table() -> &'static [Crop] {
     static TABLE: LazyLock<Vec<Crop>> = LazyLock::new(|| read().unwrap_or_default());
     &TABLE
 }
@@ -40,7 +41,7 @@ fn read() -> Result<Vec<Crop>, csv::Error> {
     crate::table::read(include_str!("../../../../../assets/crops.csv"))
 }
 
-/// The crop of a name, in the singular or the plural; none where the name is not in the table, since a crop that is only like
+/// The crop of a name, English, Spanish or scientific, in the singular or the plural; none where the name is not in the table, since a crop that is only like
 /// it may have another code.
 ///
 /// # Examples
@@ -51,11 +52,15 @@ fn read() -> Result<Vec<Crop>, csv::Error> {
 /// ```
 pub fn crop_code(name: &str) -> Option<&'static Crop> {
     let name = plain(name);
-    table().iter().find(|crop| {
+    let by_name = table().iter().find(|crop| {
         crop.names().any(|known| {
             name.strip_prefix(known).is_some_and(|end| ["", "s", "es"].contains(&end))
                 || crop.scientific.to_lowercase() == name
         })
+    });
+    by_name.or_else(|| {
+        let named = Named::of(&name);
+        table().iter().find(|crop| crop.names().any(|known| named.is(&Named::of(known))))
     })
 }
 
@@ -84,6 +89,11 @@ mod tests {
         assert_eq!(code(" Potatoes "), Some("SOLTU"));
         assert_eq!(code("Maize"), Some("ZEAMX"));
         assert_eq!(code("wheat"), Some("TRZAX"));
+        assert_eq!(code("Maíz"), Some("ZEAMX"));
+        assert_eq!(code("frijoles"), Some("PHSVX"));
+        assert_eq!(code("trigo de invierno"), Some("TRZAW"));
+        assert_eq!(code("soja"), Some("GLXMA"));
+        assert_eq!(code("maíz dulce"), None);
         assert_eq!(code("buckwheat"), None);
         assert_eq!(code(""), None);
     }

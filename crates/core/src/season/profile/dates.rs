@@ -74,7 +74,7 @@ pub fn dates(farm: &Farm, record: &Record) -> Vec<Dated> {
     for profile in chosen(farm) {
         let Some(kept) = super::open::of_profile(farm, record, profile) else { continue };
         let mut say = |what: String, at: At, basis: Basis| {
-            all.push(Dated { what, profile: Some(&profile.name), at, basis });
+            all.push(Dated { what, profile: Some(profile.name()), at, basis });
         };
         if let Some(due) = profile.due {
             say(t!("season-the-record-is-due").to_owned(), At::Known(due.of(record)), profile.basis());

@@ -4,7 +4,7 @@ use crate::language::{plain, t};
 use serde::Deserialize;
 
 use super::asked::is_spot;
-use crate::farm::{Farm, Record, RecordField, RecordLine};
+use crate::farm::{Farm, Record, RecordField, RecordLine, Text};
 use crate::label::stage::Stage;
 use crate::quantity::{AsTyped, Quantity};
 use crate::season::driven_over;
@@ -261,9 +261,11 @@ impl Element {
     pub fn text(self, farm: &Farm, record: &Record, lines: &[&RecordLine]) -> Result<String, Lack> {
         let units = farm.units;
         let keeping = &farm.keeping;
-        let customer = |of: fn(&crate::farm::Customer) -> &String| word(record.customer.as_ref().map_or("", |c| of(c)));
+        let customer = |of: fn(&crate::farm::Customer) -> &Text| word(record.customer.as_ref().map_or("", |c| of(c)));
         match self {
-            Self::Fields => by_field(record, |field| Some(field.name.clone()).filter(|name| !name.trim().is_empty())),
+            Self::Fields => {
+                by_field(record, |field| Some(field.name.to_string()).filter(|name| !name.trim().is_empty()))
+            }
             Self::Area => by_field(record, |field| sprayed(field).map(|area| area.text().to_owned())),
             Self::CoveredArea => covered(farm, record),
             Self::Location => by_field(record, |field| {
@@ -277,7 +279,7 @@ impl Element {
                 filled(&field.stage).filter(|stage| matches!(Stage::read(stage), Some(Stage::Bbch(_))))
             }),
             Self::Planted => by_field(record, |field| field.planted.map(|day| day.to_string())),
-            Self::Product => by_line(lines, |line| Some(line.name.clone()).filter(|name| !name.trim().is_empty())),
+            Self::Product => by_line(lines, |line| Some(line.name.to_string()).filter(|name| !name.trim().is_empty())),
             Self::Registration => of_pesticides(farm, lines, |line| filled(&line.registration)),
             Self::Actives => of_pesticides(farm, lines, |line| {
                 let names: Vec<&str> = line.actives.iter().map(|active| active.name.as_str()).collect();
@@ -454,15 +456,15 @@ fn of_pesticides(
 /// The text of one; of several each with its name.
 fn each<'a, T: 'a>(
     all: impl Iterator<Item = &'a T>,
-    name: impl Fn(&T) -> &String,
+    name: impl Fn(&T) -> &Text,
     mut text: impl FnMut(&T) -> Option<String>,
     none: Lack,
 ) -> Result<String, Lack> {
     let (mut held, mut lacking) = (Vec::new(), Vec::new());
     for one in all {
         match text(one) {
-            Some(text) => held.push((name(one).clone(), text)),
-            None => lacking.push(name(one).clone()),
+            Some(text) => held.push((name(one).to_string(), text)),
+            None => lacking.push(name(one).to_string()),
         }
     }
     if !lacking.is_empty() {

@@ -17,7 +17,7 @@ use jiff::civil::Date;
 use serde::Deserialize;
 
 pub use asked::{Asked, Scope};
-pub use crops::{Crop, crop_code};
+pub use crops::{Crop, crop_code, table as crops};
 pub use dates::{At, Dated, dates};
 pub(crate) use dates::{display_until, keep_until};
 pub(crate) use due::after_hours;
@@ -27,7 +27,7 @@ pub use open::{Kept, Open, Row, kept, missing, open};
 
 use crate::farm::{Farm, Id};
 use crate::finding::{Basis, Finding, Subject};
-use crate::language::t;
+use crate::language::{row, t};
 
 /// What is said wherever profiles are shown.
 pub fn not_the_law() -> &'static str {
@@ -42,10 +42,8 @@ const FROM_MEMORY: &str = "from memory, check";
 pub struct Profile {
     /// Its key, which a farm holds.
     pub key: String,
-    /// What it is called.
-    pub name: String,
-    /// Who keeps such records.
-    pub who: String,
+    name: String,
+    who: String,
     /// The profile whose elements it takes over, by key; may be empty.
     with: String,
     /// Of which records it speaks.
@@ -65,11 +63,10 @@ pub struct Profile {
     /// For how many days after the re-entry time it is displayed; none where it is not.
     display_days: Option<u32>,
     /// How sure the row is, in words.
-    pub evidence: String,
+    evidence: String,
     /// Where it is printed.
     pub source: String,
-    /// What else there is to know.
-    pub note: String,
+    note: String,
     /// What it asks for.
     #[serde(skip)]
     pub elements: Vec<Wanted>,
@@ -99,15 +96,34 @@ pub struct Wanted {
     pub asked: Asked,
     /// By when it is due, where that differs from the record.
     pub due: Option<Due>,
-    /// The element in the words of the rule.
-    pub name: String,
+    name: String,
     /// Where it is printed.
     pub source: String,
     /// How sure the row is, in words.
-    pub evidence: String,
+    evidence: String,
 }
 
 impl Profile {
+    /// What it is called.
+    pub fn name(&self) -> &str {
+        row(&self.name)
+    }
+
+    /// Who keeps such records.
+    pub fn who(&self) -> &str {
+        row(&self.who)
+    }
+
+    /// How sure it is, in words.
+    pub fn evidence(&self) -> &str {
+        row(&self.evidence)
+    }
+
+    /// What else there is to know; may be empty.
+    pub fn note(&self) -> &str {
+        row(&self.note)
+    }
+
     /// On what it rests; what nobody has looked up again is said.
     pub fn basis(&self) -> Basis {
         of(&self.source, &self.evidence)
@@ -144,6 +160,11 @@ impl Profile {
 }
 
 impl Wanted {
+    /// The element, in the words of the rule.
+    pub fn name(&self) -> &str {
+        row(&self.name)
+    }
+
     /// On what it rests; what nobody has looked up again is said.
     pub fn basis(&self) -> Basis {
         of(&self.source, &self.evidence)

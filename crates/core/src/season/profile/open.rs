@@ -103,14 +103,14 @@ pub(super) fn of_profile(farm: &Farm, record: &Record, profile: &'static Profile
     let lines = profile.scope.lines(farm, record)?;
     let rows = profile.elements.iter().filter(|wanted| wanted.asked.holds(farm, record, &lines)).map(|wanted| Row {
         key: wanted.element.key(),
-        name: &wanted.name,
+        name: wanted.name(),
         short: wanted.element.short(),
         place: Some(wanted.element.place()),
         due: wanted.due.or(profile.due).map(|due| due.of(record)),
         basis: wanted.basis(),
         held: wanted.element.text(farm, record, &lines),
     });
-    Some(Kept { name: &profile.name, profile: Some(&profile.key), basis: profile.basis(), rows: rows.collect() })
+    Some(Kept { name: profile.name(), profile: Some(&profile.key), basis: profile.basis(), rows: rows.collect() })
 }
 
 fn of_farm<'a>(record: &Record, key: &'a Id, own: &'a OwnElement) -> Row<'a> {
@@ -232,6 +232,6 @@ impl Scope {
 impl Profile {
     /// The names of what it asks for.
     pub fn asks(&self) -> impl Iterator<Item = (&str, Element)> {
-        self.elements.iter().map(|wanted| (wanted.name.as_str(), wanted.element))
+        self.elements.iter().map(|wanted| (wanted.name(), wanted.element))
     }
 }

@@ -351,7 +351,7 @@ mod tests {
     /// Six pairs that all differ by five: there is no spread from which an interval, or how likely chance is, could be told.
     #[test]
     fn differences_that_do_not_spread_tell_no_interval() {
-        let effect = || Effect::Control("waterhemp".to_owned());
+        let effect = || Effect::Control("waterhemp".into());
         for by in [5.0, 0.0] {
             let ones = [90.0, 85.0, 80.0, 75.3, 70.1, 65.7];
             let others = ones.map(|one| one - by);

@@ -28,8 +28,8 @@ mod tests {
 
     #[test]
     fn one_effect_however_it_is_written() {
-        let control = |weed: &str| Effect::Control(weed.to_owned());
-        let injury = |how: &str| Effect::Injury(how.to_owned());
+        let control = |weed: &str| Effect::Control(weed.into());
+        let injury = |how: &str| Effect::Injury(how.into());
         assert!(same(&control("Waterhemp"), &control("waterhemp ")) && same(&control("grasses"), &control("grass")));
         assert!(same(&injury("Leaf  burn"), &injury("leaf burn")) && same(&control(""), &control(" ")));
         assert!(!same(&control("burn"), &injury("burn")) && !same(&control("pigweed"), &control("waterhemp")));

@@ -12,11 +12,11 @@ use super::super::shares::{FieldShare, shares};
 use super::super::trials::days_after;
 use super::index::{Entry, FieldInfo, Ground, Index, ProductInfo, Rating, Use, bit, number, place};
 use super::{effects, planned};
+use crate::farm::crop::key;
 use crate::farm::{AdjuvantClass, Effect, Farm, Id, ProductKind, Record, RecordField, RecordLine};
 use crate::label::groups;
 use crate::mix::actives;
 use crate::quantity::{ActiveBasis, Amount, Area, AsTyped, Duration, Volume};
-use crate::words::plain;
 
 /// Lays out all records of a farm.
 pub(super) fn out(farm: &Farm) -> Index {
@@ -141,7 +141,7 @@ impl<'a> Build<'a> {
         });
         let entry = Entry {
             id: id.clone(),
-            name: record.name.clone(),
+            name: record.name.to_string(),
             date: record.date,
             rig: place(&mut self.index.rigs, record.rig.trim().to_owned()),
             water: place(&mut self.index.waters, record.water.trim().to_owned()),
@@ -287,7 +287,7 @@ impl<'a> Build<'a> {
             if let Some(info) =
                 self.index.products.get_mut(at).filter(|info| !self.farm.products.contains_key(&info.id))
             {
-                info.name.clone_from(&line.name);
+                info.name = line.name.to_string();
             }
         }
     }
@@ -322,9 +322,9 @@ impl<'a> Build<'a> {
         if let Some(at) = self.crops.get(crop) {
             return *at;
         }
-        let at = place(&mut self.plain_crops, plain(crop));
+        let at = place(&mut self.plain_crops, key(crop));
         if self.index.crops.len() <= at as usize {
-            self.index.crops.push((plain(crop), crop.to_owned()));
+            self.index.crops.push((key(crop), crop.to_owned()));
         }
         self.crops.insert(crop, at);
         at

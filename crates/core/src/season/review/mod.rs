@@ -37,9 +37,9 @@ pub use work::{RigRow, WaterRow, Work};
 
 use jiff::civil::Date;
 
+use crate::farm::crop::key;
 use crate::farm::{Farm, Id};
 use crate::quantity::{Amount, Mass, Money, Volume};
-use crate::words::plain;
 use index::{Entry, Ground, Use, number};
 
 /// Which records a review looks at.
@@ -91,7 +91,7 @@ impl Index {
     pub fn pick(&self, choice: &Choice) -> Picked<'_> {
         let fields: Vec<bool> =
             self.fields.iter().map(|field| choice.fields.is_empty() || choice.fields.contains(&field.id)).collect();
-        let wanted: Vec<String> = choice.crops.iter().map(|crop| plain(crop)).collect();
+        let wanted: Vec<String> = choice.crops.iter().map(|crop| key(crop)).collect();
         let crops: Vec<bool> = self.crops.iter().map(|(crop, _)| wanted.is_empty() || wanted.contains(crop)).collect();
         let is = |all: &[bool], at: u32| all.get(at as usize).copied().unwrap_or(false);
         let mut ground = Vec::new();

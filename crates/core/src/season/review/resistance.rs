@@ -12,6 +12,7 @@ use serde::Deserialize;
 use super::{Picked, slice};
 use crate::farm::{Id, ProductKind};
 use crate::finding::Basis;
+use crate::language;
 
 /// Resistance groups by field and season.
 #[derive(Clone, Debug, PartialEq)]
@@ -235,7 +236,7 @@ fn rows(picked: &Picked<'_>, ground: &[u32], taken: &[bool]) -> Vec<GroupRow> {
 fn repeats(kind: ProductKind, group: &str, story: &Story, from: Date) -> Vec<Repeat> {
     let mut repeats = Vec::new();
     let mut say = |rule: &Rule, again| {
-        repeats.push(Repeat { again, most: rule.most, basis: Basis::of_source(&rule.source) });
+        repeats.push(Repeat { again, most: rule.most, basis: Basis::of_source(language::row(&rule.source)) });
     };
     if let Some(rule) = rule(kind, group, "season") {
         for (year, (times, picked)) in &story.years {

@@ -56,7 +56,7 @@ fn until(until: Until) -> String {
 fn record(ui: &mut Ui, farm: &Farm, id: &Id, open: &mut Option<Id>) {
     let Some(record) = farm.records.get(id) else { return };
     let name = t!("fields-open-the-record-of", name = record.name, date = record.date);
-    if boxes::act(ui, &short_date(record.date)).accessible_name(name).on_hover_text(&record.name).clicked() {
+    if boxes::act(ui, &short_date(record.date)).accessible_name(name).on_hover_text(record.name.as_str()).clicked() {
         *open = Some(id.clone());
     }
 }
@@ -97,12 +97,14 @@ pub(super) fn following(ui: &mut Ui, following: &Following, field: &Field, open:
 fn first_day(ui: &mut Ui, next: &NextCrop, open: &mut Option<Id>) {
     let Some(because) = &next.because else {
         let is_told = next.silent.is_empty();
-        ui.label(if is_told { t!("fields-may-be-planted-now") } else { t!("fields-no-limit-that-is-typed-keeps") });
+        let words = if is_told { t!("fields-may-be-planted-now") } else { t!("fields-no-limit-that-is-typed-keeps") };
+        ui.horizontal(|ui| ui.label(words));
         return;
     };
+    let day = Until::Day(because.until).words();
+    ui.horizontal(|ui| ui.label(look::strong(t!("fields-not-before", day = day))));
     ui.horizontal_wrapped(|ui| {
-        let day = Until::Day(because.until).words();
-        ui.label(look::strong(t!("fields-not-before", day = day)));
+        ui.spacing_mut().interact_size.y = 18.0;
         ui.label(look::soft(ui, reason(because)));
         let name = t!("fields-open-the-record-of-for", sprayed = because.sprayed, crop = next.crop);
         if boxes::act(ui, &short_date(because.sprayed)).accessible_name(name).clicked() {

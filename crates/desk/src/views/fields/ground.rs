@@ -19,7 +19,7 @@ pub(super) fn show(ui: &mut Ui, id: &Id, field: &mut Field, farm: &Farm) {
         boxes::quantity_or_none(ui, t!("fields-area-that-stays-unsprayed"), &mut field.unsprayed, look::BOX);
         offers::at_box(ui, t!("fields-area-that-stays-unsprayed"), &Slot::Unsprayed(id.clone()));
         boxes::understood(ui, field.unsprayed.as_ref(), farm.units);
-        ui.label(look::soft(ui, t!("fields-buffers-waterways-wet-spots")));
+        boxes::say(ui, t!("fields-buffers-waterways-wet-spots"));
     });
     boxes::row(ui, t!("fields-strips-to-what-is-drawn"), |ui| {
         let all = [false, true];
@@ -43,16 +43,16 @@ fn areas(ui: &mut Ui, id: &Id, field: &mut Field, farm: &Farm) {
         boxes::quantity(ui, &name, &mut field.area, look::BOX);
         offers::at_box(ui, &name, &Slot::Area(id.clone()));
         boxes::understood(ui, Some(&field.area), farm.units);
-        ui.label(look::soft(ui, t!("fields-tilled-insured-claimed")));
+        boxes::say(ui, t!("fields-tilled-insured-claimed"));
     });
     let measured = field.boundary.as_ref().map(Shape::area);
     boxes::row(ui, t!("fields-from-the-boundary"), |ui| match measured {
         Some(area) => {
             ui.label(area.show(farm.units));
-            ui.label(look::soft(ui, difference(field, farm)));
+            boxes::say(ui, &difference(field, farm));
         }
         None => {
-            ui.label(look::soft(ui, t!("fields-no-boundary-yet-draw-it-on")));
+            boxes::say(ui, t!("fields-no-boundary-yet-draw-it-on"));
         }
     });
     boxes::row(ui, t!("fields-plans-go-by"), |ui| {
@@ -110,14 +110,19 @@ fn gateways(ui: &mut Ui, field: &mut Field) {
         let label = if at == 0 { t!("fields-head-gateways") } else { "" };
         ui.push_id(("gateway", at), |ui| {
             boxes::row(ui, label, |ui| {
+                // Where room is short the place gives way, which the pointer brings.
+                let act = look::width(ui, t!("fields-take-out")) + ui.spacing().item_spacing.x;
+                let room = ui.available_width() - act;
                 boxes::text_or_empty(
                     ui,
                     &t!("fields-name-of-gateway", number = number),
                     &mut gateway.name,
-                    look::BOX,
+                    look::BOX.min(room * 0.6),
                     t!("fields-its-name"),
                 );
-                ui.label(look::soft(ui, place(gateway)));
+                let place = look::soft(ui, place(gateway));
+                let room = (ui.available_width() - act).min(look::width(ui, place.clone()));
+                boxes::slot(ui, room, |ui| ui.add(egui::Label::new(place).truncate()));
                 if boxes::act(ui, t!("fields-take-out"))
                     .accessible_name(t!("fields-take-out-gateway", number = number))
                     .clicked()
@@ -129,7 +134,7 @@ fn gateways(ui: &mut Ui, field: &mut Field) {
     }
     if field.gateways.is_empty() {
         boxes::row(ui, t!("fields-head-gateways"), |ui| {
-            ui.label(look::soft(ui, t!("fields-none-yet-set-them-on-the")));
+            boxes::say(ui, t!("fields-none-yet-set-them-on-the"));
         });
     }
     if let Some(at) = out {

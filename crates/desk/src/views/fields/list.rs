@@ -13,10 +13,37 @@ use crate::look;
 use crate::parts::dates::day_month;
 use crate::parts::{boxes, lists, offers};
 
-const NAME: f32 = 146.0;
-const AREA: f32 = 78.0;
-const CROP: f32 = 108.0;
-const STAGE: f32 = 84.0;
+/// Room between two columns.
+const GAP: f32 = 6.0;
+/// Room before the first column.
+const EDGE: f32 = 8.0;
+/// Room that the words of a box keep from its edge, and the last column from the bar that scrolls.
+const INSET: f32 = 8.0;
+/// Room from which on the last column is shown.
+const LAST: f32 = 80.0;
+
+/// Widths of the columns.
+#[derive(Clone, Copy)]
+struct Widths {
+    name: f32,
+    area: f32,
+    crop: f32,
+    stage: f32,
+    /// What is left for the passes; none where that is too little.
+    last: Option<f32>,
+}
+
+impl Widths {
+    fn of(room: f32) -> Self {
+        let (name, area, crop, stage) = (144.0, 74.0, 104.0, 76.0);
+        let last = room - EDGE - name - area - crop - stage - 4.0 * GAP - INSET;
+        if last >= LAST {
+            return Self { name, area, crop, stage, last: Some(last) };
+        }
+        let (crop, stage) = (102.0, 74.0);
+        Self { name: room - EDGE - area - crop - stage - 3.0 * GAP, area, crop, stage, last: None }
+    }
+}
 
 /// Shows the list.
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
@@ -27,7 +54,10 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
         ui.label(look::soft(ui, t!("fields-field", count = farm.fields.len(), total = total.show(farm.units))));
     });
     ui.add_space(4.0);
-    head(ui, super::map::column(&desk.fields.map));
+    let widths = Widths::of(ui.available_width());
+    if !desk.document.farm().fields.is_empty() {
+        head(ui, &widths, super::map::column(&desk.fields.map));
+    }
     let wanted = desk.fields.find.trim().to_lowercase();
     let farm = desk.document.farm();
     let shown: Vec<Id> = farm
@@ -51,7 +81,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
     area.show_rows(ui, look::ROW + 7.0, shown.len(), |ui, rows| {
         ui.spacing_mut().item_spacing.y = 0.0;
         for id in shown.get(rows).unwrap_or_default() {
-            ui.push_id(id, |ui| row(desk, ui, id));
+            ui.push_id(id, |ui| row(desk, ui, &widths, id));
         }
     });
     if shown.is_empty() && !wanted.is_empty() {
@@ -70,24 +100,30 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
     acts(desk, ui);
 }
 
-fn head(ui: &mut Ui, last: &str) {
+fn head(ui: &mut Ui, widths: &Widths, last: &str) {
     ui.horizontal(|ui| {
-        ui.spacing_mut().item_spacing.x = 6.0;
-        ui.add_space(16.0);
+        ui.spacing_mut().item_spacing.x = GAP;
+        ui.add_space(EDGE);
         let columns = [
-            (NAME, t!("fields-head-field")),
-            (AREA, t!("fields-head-area")),
-            (CROP, t!("fields-head-crop")),
-            (STAGE, t!("fields-head-stage")),
-            (120.0, last),
+            (widths.name, t!("fields-head-field")),
+            (widths.area, t!("fields-head-area")),
+            (widths.crop, t!("fields-head-crop")),
+            (widths.stage, t!("fields-head-stage")),
         ];
+        // In line with the words in the boxes; those of the last column have no box.
         for (width, text) in columns {
-            boxes::slot_of(ui, Vec2::new(width, 18.0), |ui| ui.label(look::soft(ui, text)));
+            boxes::slot_of(ui, Vec2::new(width, 18.0), |ui| {
+                ui.add_space(INSET);
+                ui.add(Label::new(look::soft(ui, text)).truncate());
+            });
+        }
+        if let Some(width) = widths.last {
+            boxes::slot_of(ui, Vec2::new(width, 18.0), |ui| ui.add(Label::new(look::soft(ui, last)).truncate()));
         }
     });
 }
 
-fn row(desk: &mut Desk, ui: &mut Ui, id: &Id) {
+fn row(desk: &mut Desk, ui: &mut Ui, widths: &Widths, id: &Id) {
     let Some(before) = desk.document.farm().fields.get(id).cloned() else { return };
     let mut field = before.clone();
     let colours = look::colours(ui);
@@ -98,10 +134,10 @@ fn row(desk: &mut Desk, ui: &mut Ui, id: &Id) {
         super::map::words(desk, id).unwrap_or_else(|| passes_of(desk.document.farm(), &log, id, desk.now().date()));
     let inner = ui.horizontal(|ui| {
         ui.set_min_size(Vec2::new(ui.available_width(), look::ROW + 6.0));
-        ui.spacing_mut().item_spacing.x = 6.0;
-        ui.add_space(8.0);
-        let name =
-            boxes::plain(ui, t!("fields-name-of-the-field"), &mut field.name, NAME, chosen, t!("fields-head-name"));
+        ui.spacing_mut().item_spacing.x = GAP;
+        ui.add_space(EDGE);
+        let hint = t!("fields-head-name");
+        let name = boxes::plain(ui, t!("fields-name-of-the-field"), &mut field.name, widths.name, chosen, hint);
         if desk.fields.fresh.as_ref() == Some(id) {
             // A field that was just added is named first.
             desk.fields.fresh = None;
@@ -110,13 +146,13 @@ fn row(desk: &mut Desk, ui: &mut Ui, id: &Id) {
         }
         let mut focused = name.has_focus();
         let area = t!("fields-area-of", name = field.name);
-        boxes::quantity(ui, &area, &mut field.area, AREA);
+        boxes::quantity(ui, &area, &mut field.area, widths.area);
         offers::at_box(ui, &area, &Slot::Area(id.clone()));
         focused |= boxes::plain(
             ui,
             &t!("fields-crop-of", name = before.name),
             &mut field.crop,
-            CROP,
+            widths.crop,
             false,
             t!("fields-head-crop"),
         )
@@ -125,17 +161,14 @@ fn row(desk: &mut Desk, ui: &mut Ui, id: &Id) {
             ui,
             &t!("fields-stage-of", name = before.name),
             &mut field.stage,
-            STAGE,
+            widths.stage,
             false,
             t!("fields-head-stage"),
         )
         .has_focus();
-        let room = Vec2::new(ui.available_width(), look::ROW);
-        let open = ui
-            .allocate_ui_with_layout(room, egui::Layout::left_to_right(egui::Align::Center), |ui| {
-                ui.add(Label::new(look::soft(ui, passes)).truncate().sense(Sense::click()))
-            })
-            .inner;
+        let Some(width) = widths.last else { return focused };
+        let open =
+            boxes::slot(ui, width, |ui| ui.add(Label::new(look::soft(ui, passes)).truncate().sense(Sense::click())));
         let open = open.accessible_name(t!("fields-open", name = before.name));
         if open.clicked() {
             // Where there is room for one, the page takes the place of the list.

@@ -10,16 +10,29 @@ use crate::look;
 use crate::parts::boxes;
 use crate::views::tank_loads::cell;
 
+/// Width from which on all that is typed of a neighbour stands in one line.
+const ONE_LINE: f32 = 570.0;
+
 /// Shows both.
 pub(super) fn show(ui: &mut Ui, field: &mut Field, farm: &Farm) {
     ui.label(look::heading(t!("fields-neighbours-that-matter")));
     let mut remove = None;
     for (at, neighbour) in field.neighbours.iter_mut().enumerate() {
         ui.push_id(("neighbour", at), |ui| {
-            ui.horizontal(|ui| {
+            let first = |ui: &mut Ui, neighbour: &mut Neighbour| {
                 boxes::text(ui, t!("fields-what-the-neighbour-is"), &mut neighbour.what, 190.0);
                 ui.label(look::soft(ui, t!("fields-head-side")));
                 boxes::text(ui, t!("fields-side-of-the-field"), &mut neighbour.side, 80.0);
+            };
+            // Where room is short the distance stands in a line of its own.
+            let one_line = ui.available_width() >= ONE_LINE;
+            if !one_line {
+                ui.horizontal(|ui| first(ui, neighbour));
+            }
+            ui.horizontal(|ui| {
+                if one_line {
+                    first(ui, neighbour);
+                }
                 ui.label(look::soft(ui, t!("fields-label-from-the-edge")));
                 boxes::quantity_or_none(ui, t!("fields-distance-from-the-edge"), &mut neighbour.distance, 100.0);
                 if boxes::act(ui, t!("fields-take-out"))

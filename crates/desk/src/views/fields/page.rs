@@ -66,7 +66,7 @@ fn head(desk: &mut Desk, ui: &mut Ui, field: &Field, known: &FieldPage) {
     ui.add(egui::Label::new(look::soft(ui, sprayable(field, desk.document.farm()))).truncate());
     ui.add_space(2.0);
     ui.horizontal(|ui| {
-        ui.spacing_mut().item_spacing.x = 14.0;
+        ui.spacing_mut().item_spacing.x = look::PAGES;
         let weighs = known.barred.iter().filter(|barred| barred.level > Level::Note).count();
         for (page, words) in [
             (Page::Typed, t!("fields-as-typed").to_owned()),
@@ -95,7 +95,7 @@ fn as_of(ui: &mut Ui, now: DateTime, is_later: bool) {
 
 fn sheet(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
     look::sheet(ui).show(ui, |ui| {
-        ui.set_width((ui.available_width() - look::GRID).max(480.0));
+        ui.set_width((ui.available_width() - look::GRID).max(360.0));
         add(ui);
     });
     ui.add_space(look::GRID);

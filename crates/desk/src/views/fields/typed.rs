@@ -1,7 +1,7 @@
 //! What is typed of a field beside its ground: crop, days, place, weeds that stand up to a group.
 
 use egui::Ui;
-use tankard_core::farm::{Farm, Field, Id, Resistant};
+use tankard_core::farm::{Farm, Field, Id, Resistant, crop};
 use tankard_core::plausible::Slot;
 use tankard_core::t;
 
@@ -24,7 +24,7 @@ pub(super) fn form(ui: &mut Ui, id: &Id, field: &mut Field, farm: &Farm) {
     boxes::row(ui, t!("fields-harvest-or-grazing-from"), |ui| {
         boxes::date_or_none(ui, t!("fields-expected-day-of-harvest"), &mut field.harvest, look::BOX);
         offers::at_box(ui, t!("fields-expected-day-of-harvest"), &Slot::Harvest(id.clone()));
-        ui.label(look::soft(ui, t!("fields-harvest-intervals-are-judged-against-it")));
+        boxes::say(ui, t!("fields-harvest-intervals-are-judged-against-it"));
     });
     boxes::row(ui, t!("fields-road-from-the-yard"), |ui| {
         boxes::quantity_hinted(
@@ -35,7 +35,7 @@ pub(super) fn form(ui: &mut Ui, id: &Id, field: &mut Field, farm: &Farm) {
             t!("fields-not-known"),
         );
         boxes::understood(ui, field.road.as_ref(), farm.units);
-        ui.label(look::soft(ui, t!("fields-to-its-gate-for-the-time")));
+        boxes::say(ui, t!("fields-to-its-gate-for-the-time"));
     });
     boxes::row(ui, t!("fields-head-location"), |ui| {
         let hint = t!("fields-section-township-range-or-latitude-longitude");
@@ -52,6 +52,9 @@ pub(super) fn form(ui: &mut Ui, id: &Id, field: &mut Field, farm: &Farm) {
     });
     boxes::row(ui, t!("fields-next-crop"), |ui| {
         boxes::text(ui, t!("fields-next-crop-8c6"), &mut field.next_crop, look::BOX);
+        let offered = crop::offered().into_iter().map(str::to_owned).collect();
+        let width = look::BOX.min(ui.available_width());
+        boxes::pick(ui, t!("fields-next-crop-from-the-list"), &mut field.next_crop, offered, width);
     });
     boxes::row(ui, t!("fields-head-note"), |ui| {
         boxes::text(ui, t!("fields-note-on-the-field"), &mut field.note, 320.0);

@@ -20,13 +20,16 @@ use crate::parts::boxes;
 
 /// "Export…" with its two forms, where there is something to export, and "Import…".
 pub(super) fn acts(desk: &mut Desk, ui: &mut Ui) {
+    if !desk.document.farm().records.is_empty() {
+        export(desk, ui);
+    }
     if boxes::act(ui, t!("season-log-import")).accessible_name(t!("season-log-import-records")).clicked() {
         let suggested = desk.beside("csv").with_file_name("records.csv");
         desk.ask_file(Purpose::ReadRecords, suggested, ui.ctx());
     }
-    if desk.document.farm().records.is_empty() {
-        return;
-    }
+}
+
+fn export(desk: &mut Desk, ui: &mut Ui) {
     let mut wanted = None;
     let button = Button::new(look::act(ui, t!("season-log-export"))).frame(false);
     let (response, _) = MenuButton::from_button(button).ui(ui, |ui| {

@@ -18,7 +18,7 @@ use super::Season;
 use crate::app::{Desk, Failed, Going, Task};
 use crate::command::View;
 use crate::look;
-use crate::parts::{boxes, left_out, mark};
+use crate::parts::{boxes, figures, left_out, mark};
 use crate::views::tank_loads::cell;
 
 /// The name under which a file of records is looked at.
@@ -274,11 +274,13 @@ fn end(desk: &mut Desk, ui: &mut Ui, coming: &mut Coming) -> bool {
             }
         } else if let Some((rows, is_ready)) = whole {
             let words = t!("season-log-look-at-all-rows", rows = rows);
-            if ui.add_enabled(is_ready, egui::Button::new(words)).clicked() {
+            let look = ui.add_enabled(is_ready, egui::Button::new(words));
+            if look.on_disabled_hover_text(t!("season-log-choose-first-what-is-asked")).clicked() {
                 look_again(desk, coming, usize::MAX);
             }
         } else if ui
             .add_enabled(number > 0, egui::Button::new(t!("season-log-import-number", count = number)))
+            .on_disabled_hover_text(t!("season-log-no-row-becomes-a-record"))
             .clicked()
         {
             let mut entered = Vec::new();
@@ -314,7 +316,7 @@ fn own(ui: &mut Ui, reading: &Reading, meets: &[Meets], alike: &[String], as_new
         ui.add_space(4.0);
         let words = t!("season-log-the-id-of-a-record-here", count = another);
         mark::line(ui, Level::Check, &words);
-        ui.checkbox(as_new, t!("season-log-take-these-as-new-records-beside"));
+        boxes::tick(ui, as_new, t!("season-log-take-these-as-new-records-beside"));
         if !*as_new {
             for (coming, _) in
                 reading.records.iter().zip(meets).filter(|(_, meets)| **meets == Meets::Another).take(FEW_RECORDS)
@@ -356,7 +358,7 @@ fn other(ui: &mut Ui, preview: &Preview, mapping: &mut Mapping, of: Option<usize
     if preview.alike > 0 {
         let words = t!("season-log-like-one-in-the-log-the", count = preview.alike);
         mark::line(ui, Level::Check, &words);
-        ui.checkbox(&mut mapping.alike, t!("season-log-take-records-that-look-like-one"));
+        boxes::tick(ui, &mut mapping.alike, t!("season-log-take-records-that-look-like-one"));
     }
     for note in &preview.notes {
         boxes::say(ui, &format!("{}.", capital(note)));
@@ -374,10 +376,11 @@ fn records(ui: &mut Ui, records: &[(u64, &Record)], from: &mut usize, units: Uni
     let (line, day, start, area) = (44.0, 92.0, 48.0, 84.0);
     let rest = (ui.available_width() - line - day - start - area - 5.0 * gap).max(160.0);
     let (field, products) = (rest * 0.3, rest * 0.7);
+    let widths = [(line, false), (day, false), (start, false), (field, false), (area, true), (products, false)];
     let row = |ui: &mut Ui, texts: [String; 6], is_head: bool| {
         ui.horizontal(|ui| {
-            for (text, width) in texts.into_iter().zip([line, day, start, field, area, products]) {
-                cell(ui, width, false, |ui| {
+            for (text, (width, right)) in texts.into_iter().zip(widths) {
+                cell(ui, width, right, |ui| {
                     let text = if is_head { look::soft(ui, text) } else { text.into() };
                     ui.add(Label::new(text).truncate());
                 });
@@ -398,7 +401,7 @@ fn records(ui: &mut Ui, records: &[(u64, &Record)], from: &mut usize, units: Uni
         let products: Vec<String> = record.lines.iter().map(|line| format!("{} {}", line.name, line.amount)).collect();
         let area = match record.fields.first() {
             Some((_, only)) if record.fields.len() == 1 => only.area.to_string(),
-            _ => tankard_core::quantity::Quantity::show(&record.area(), units),
+            _ => figures::area(record.area(), units),
         };
         let start = record.start.map(|time| time.strftime("%H:%M").to_string()).unwrap_or_default();
         row(

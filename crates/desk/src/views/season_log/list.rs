@@ -4,7 +4,6 @@ use egui::{Align, Color32, Id, Label, Layout, Rect, RichText, Sense, Stroke, Ui,
 use egui_extras::{Column, TableBuilder, TableRow};
 use jiff::civil::Date;
 use tankard_core::farm::{Farm, Record};
-use tankard_core::quantity::{Area, Units};
 use tankard_core::season::profile::Open;
 use tankard_core::season::review::words::month;
 use tankard_core::t;
@@ -13,7 +12,7 @@ use super::listed::Listed;
 use super::seal;
 use crate::keys::rows;
 use crate::look;
-use crate::parts::mark;
+use crate::parts::{figures, mark};
 
 /// Below this width only the most needed columns are shown.
 const NARROW: f32 = 560.0;
@@ -228,7 +227,7 @@ fn one(
             }
             What::Area => {
                 ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-                    cell(ui, RichText::new(aligned(record.area(), farm.units)));
+                    cell(ui, RichText::new(figures::area(record.area(), farm.units)));
                 });
             }
             What::Products => {
@@ -255,14 +254,6 @@ fn cell(ui: &mut Ui, text: RichText) {
     ui.add(Label::new(text).truncate());
 }
 
-/// An area with as many decimals as all others, so that the points stand under each other.
-fn aligned(area: Area, units: Units) -> String {
-    match units {
-        Units::Metric => format!("{:.2} ha", area.to_hectares()),
-        Units::UsCustomary | Units::Imperial => format!("{:.1} ac", area.to_acres()),
-    }
-}
-
 /// A product's name without what stands in brackets.
 fn short(name: &str) -> &str {
     name.split_once(" (").map_or(name, |(before, _)| before)
@@ -285,9 +276,6 @@ fn face(ui: &Ui, id: &str, record: &Record, chosen: bool, right: f32, open: &[St
     ui.painter().hline(rect.x_range(), rect.bottom(), Stroke::new(1.0, colours.hairline));
     if chosen {
         ui.painter().vline(rect.left() + 1.0, rect.y_range(), Stroke::new(3.0, colours.water));
-    }
-    if response.has_focus() {
-        ui.painter().rect_stroke(rect, 2, Stroke::new(1.5, colours.brass), egui::StrokeKind::Inside);
     }
     response.widget_info(|| {
         let words = if open.is_empty() {

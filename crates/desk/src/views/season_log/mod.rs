@@ -15,7 +15,7 @@ mod trials;
 
 use std::rc::Rc;
 
-use egui::{Align, Layout, Margin, Panel, TextEdit, Ui};
+use egui::{Margin, Panel, TextEdit, Ui};
 use tankard_core::farm::{Farm, Id};
 use tankard_core::quantity::Quantity;
 use tankard_core::t;
@@ -183,9 +183,10 @@ fn follow_chosen(desk: &mut Desk) {
 
 /// The row of pages; acts on a page stand at its right.
 fn pages(desk: &mut Desk, ui: &mut Ui) {
-    let frame = egui::Frame::new().inner_margin(Margin { left: 12, right: 16, top: 6, bottom: 2 });
+    let frame = egui::Frame::new().inner_margin(Margin { left: 16, right: 16, top: 6, bottom: 2 });
     Panel::top("log pages").frame(frame).show_separator_line(false).show(ui, |ui| {
         ui.horizontal(|ui| {
+            ui.spacing_mut().item_spacing.x = look::PAGES;
             for page in Page::ALL {
                 if look::page(ui, page.name(), desk.season_log.in_front == page).clicked() {
                     desk.season_log.in_front = page;
@@ -206,31 +207,35 @@ fn head(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed, this_year: i16) {
             Some(year) => t!("season-log-season", year = year),
             None => t!("season-log-all-seasons-156").to_owned(),
         }));
-        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-            export::acts(desk, ui);
-            without_a_plan = boxes::act(ui, t!("season-log-record-without-a-plan")).clicked();
-            ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
-                let totals = &listed.totals;
-                if is_trials {
-                    ui.label(look::soft(ui, t!("season-log-the-records-found-below-are-offered")));
-                } else if totals.passes > 0 {
-                    let count = totals.passes;
-                    let area = totals.area.show(units);
-                    let volume = totals.volume.show(units);
-                    let words = match totals.without_volume {
-                        0 => t!("season-log-sprayed-of-spray", count = count, area = area, volume = volume),
-                        without => t!(
-                            "season-log-not-counting-without-a-volume",
-                            count = count,
-                            area = area,
-                            volume = volume,
-                            without = without
-                        ),
-                    };
-                    ui.add(egui::Label::new(look::soft(ui, words)).truncate());
-                }
-            });
+        // From left to right, as Tab goes: the words between have what the acts leave.
+        let mut acts = vec![t!("season-log-record-without-a-plan"), t!("season-log-import")];
+        acts.extend((!desk.document.farm().records.is_empty()).then(|| t!("season-log-export")));
+        let acts: f32 = acts.iter().map(|act| look::width(ui, *act) + ui.spacing().item_spacing.x).sum();
+        let room = (ui.available_width() - acts).max(0.0);
+        boxes::slot(ui, room, |ui| {
+            let totals = &listed.totals;
+            if is_trials {
+                let words = look::soft(ui, t!("season-log-the-records-found-below-are-offered"));
+                ui.add(egui::Label::new(words).truncate());
+            } else if totals.passes > 0 {
+                let count = totals.passes;
+                let area = totals.area.show(units);
+                let volume = totals.volume.show(units);
+                let words = match totals.without_volume {
+                    0 => t!("season-log-sprayed-of-spray", count = count, area = area, volume = volume),
+                    without => t!(
+                        "season-log-not-counting-without-a-volume",
+                        count = count,
+                        area = area,
+                        volume = volume,
+                        without = without
+                    ),
+                };
+                ui.add(egui::Label::new(look::soft(ui, words)).truncate());
+            }
         });
+        without_a_plan = boxes::act(ui, t!("season-log-record-without-a-plan")).clicked();
+        export::acts(desk, ui);
     });
     if !desk.document.farm().records.is_empty() {
         ui.add_space(4.0);

@@ -34,7 +34,7 @@ pub fn acts(desk: &mut Desk, ui: &mut Ui, pass_id: &str) {
         (false, _) => t!("season-log-record-as-sprayed"),
     };
     let mut wanted = None;
-    if boxes::act(ui, words).clicked() {
+    if boxes::button(ui, words).clicked() {
         wanted = Some(if rest.is_some() { Wanted::Rest } else { Wanted::All });
     }
     let loads: Vec<u32> = plan.iter().flat_map(|plan| &plan.loads).map(|load| load.number).collect();
@@ -95,7 +95,7 @@ fn some_loads(ui: &mut Ui, pass_id: &str, loads: &[u32]) -> Option<Wanted> {
     ticked.retain(|load| loads.contains(load));
     for load in loads {
         let mut is_ticked = ticked.contains(load);
-        if ui.checkbox(&mut is_ticked, t!("season-log-load", load = load)).changed() {
+        if boxes::tick(ui, &mut is_ticked, &t!("season-log-load", load = load)).changed() {
             if is_ticked {
                 ticked.push(*load);
             } else {
@@ -104,7 +104,10 @@ fn some_loads(ui: &mut Ui, pass_id: &str, loads: &[u32]) -> Option<Wanted> {
         }
     }
     ticked.sort_unstable();
-    let record = ui.add_enabled(!ticked.is_empty(), egui::Button::new(t!("season-log-record-these-loads"))).clicked();
+    let record = ui
+        .add_enabled(!ticked.is_empty(), egui::Button::new(t!("season-log-record-these-loads")))
+        .on_disabled_hover_text(t!("parts-nothing-is-ticked-yet"))
+        .clicked();
     ui.data_mut(|data| data.insert_temp(id, if record { Vec::new() } else { ticked.clone() }));
     record.then_some(Wanted::Loads(ticked))
 }
@@ -130,7 +133,7 @@ fn record(desk: &mut Desk, pass_id: &str, wanted: &Wanted) {
         return;
     };
     if let Wanted::Loads(numbers) = wanted {
-        record.note = t!("season-log-numbers-of-all", numbers = loads_words(numbers), all = all);
+        record.note = t!("season-log-numbers-of-all", numbers = loads_words(numbers), all = all).into();
     }
     let farm = desk.document.farm();
     let again = log.has_record(pass_id);

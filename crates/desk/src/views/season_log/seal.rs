@@ -257,7 +257,7 @@ fn signed_words(record: &Record) -> String {
 
 fn labelled(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui)) {
     ui.horizontal(|ui| {
-        boxes::slot(ui, LABEL, |ui| ui.label(look::soft(ui, label)));
+        boxes::slot(ui, LABEL, |ui| ui.label(look::soft(ui, boxes::uncapital(label))));
         add(ui);
     });
 }
@@ -309,7 +309,9 @@ pub(super) fn section(
         past(state, ui, revision, id, record);
         return;
     }
-    if let Some(Form::Sign { by, is_shown }) = state.forms.get_mut(id) {
+    if record.date > today {
+        boxes::say(ui, &t!("season-log-its-day-is-still-to-come", date = record.date));
+    } else if let Some(Form::Sign { by, is_shown }) = state.forms.get_mut(id) {
         ui.label(t!("season-log-from-then-on-the-record-is"));
         let open = profile::open(farm, record, today).names;
         if !open.is_empty() {

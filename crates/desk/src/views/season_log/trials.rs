@@ -13,6 +13,7 @@ use super::listed::Listed;
 use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, lists};
+use crate::views::tank_loads::cell;
 
 /// How many records are offered: the newest of those that the list shows.
 const MOST: usize = 200;
@@ -22,6 +23,12 @@ const PLOT: f32 = 300.0;
 const FIGURE: f32 = 76.0;
 /// Width of the column of what was rated.
 const WHAT: f32 = 240.0;
+/// Width of the column of how long after.
+const AFTER: f32 = 120.0;
+/// Most width of the column of a pair.
+const PAIR: f32 = 420.0;
+/// Room between two columns.
+const GAP: f32 = 16.0;
 
 /// What is open here.
 #[derive(Debug, Default)]
@@ -243,7 +250,8 @@ impl Bench<'_> {
             |name: &str, instead: &str| if name.trim().is_empty() { instead.to_owned() } else { name.to_owned() };
         let (one, other) = (side(&trial.one, t!("season-log-the-one")), side(&trial.other, t!("season-log-the-other")));
         ui.label(look::soft(ui, t!("season-log-the-difference-is-less-in-points", one = one, other = other)));
-        egui::Grid::new("figures").num_columns(6).spacing(egui::Vec2::new(16.0, 3.0)).show(ui, |ui| {
+        let widths = widths(ui);
+        egui::Grid::new("figures").num_columns(6).spacing(egui::Vec2::new(GAP, 3.0)).show(ui, |ui| {
             let heads = [
                 t!("season-log-head-what"),
                 t!("season-log-head-after"),
@@ -252,8 +260,8 @@ impl Bench<'_> {
                 t!("season-log-head-other"),
                 t!("season-log-head-difference"),
             ];
-            for head in heads {
-                ui.label(look::soft(ui, head));
+            for (at, head) in heads.into_iter().enumerate() {
+                figure(ui, &widths, at, look::soft(ui, head));
             }
             ui.end_row();
             for each in &judged.comparisons {
@@ -268,7 +276,7 @@ impl Bench<'_> {
                         per_cent(pair.other),
                         points(pair.one - pair.other),
                     ];
-                    figures_row(ui, cells, false);
+                    figures_row(ui, &widths, cells, false);
                 }
                 if let (Some(paired), Some(one), Some(other)) = (each.paired, each.one, each.other) {
                     let apart = points(paired.mean);
@@ -280,7 +288,7 @@ impl Bench<'_> {
                         per_cent(other.mean),
                         apart,
                     ];
-                    figures_row(ui, cells, true);
+                    figures_row(ui, &widths, cells, true);
                 }
             }
         });
@@ -299,14 +307,25 @@ impl Bench<'_> {
     }
 }
 
-fn figures_row(ui: &mut Ui, cells: [String; 6], is_mean: bool) {
-    for (at, cell) in cells.into_iter().enumerate() {
-        ui.scope(|ui| {
-            ui.set_min_width(if at == 0 { WHAT } else { FIGURE });
-            ui.label(if is_mean { look::strong(cell) } else { egui::RichText::new(cell) });
-        });
+/// Widths of the columns: what the figures leave is for the words.
+fn widths(ui: &Ui) -> [f32; 6] {
+    let room = ui.available_width() - 3.0 * FIGURE - 5.0 * GAP;
+    let what = WHAT.min(room * 0.3);
+    let after = AFTER.min(room * 0.25);
+    [what, after, (room - what - after).min(PAIR), FIGURE, FIGURE, FIGURE]
+}
+
+fn figures_row(ui: &mut Ui, widths: &[f32; 6], cells: [String; 6], is_mean: bool) {
+    for (at, text) in cells.into_iter().enumerate() {
+        figure(ui, widths, at, if is_mean { look::strong(text) } else { egui::RichText::new(text) });
     }
     ui.end_row();
+}
+
+/// A cell: the last three hold figures, which stand at the right.
+fn figure(ui: &mut Ui, widths: &[f32; 6], at: usize, text: egui::RichText) {
+    let width = widths.get(at).copied().unwrap_or(FIGURE);
+    cell(ui, width, at >= 3, |ui| drop(ui.add(egui::Label::new(text).truncate())));
 }
 
 fn record_words(record: &Record) -> String {

@@ -179,7 +179,7 @@ pub(super) fn holds(farm: &Farm, ui: &mut Ui, of: &str, statement: &mut Statemen
             farm.fields.values().map(|field| field.crop.trim().to_owned()).filter(|crop| !crop.is_empty()).collect();
         crops.sort();
         crops.dedup();
-        pick(ui, t!("shed-crop-from-the-fields"), &mut statement.crop, crops, 150.0);
+        boxes::pick(ui, t!("shed-crop-from-the-fields"), &mut statement.crop, crops, 150.0);
     });
     line(ui, t!("shed-stages"), |ui| {
         boxes::text_or_empty(ui, t!("shed-from-stage"), &mut statement.from_stage, 70.0, t!("shed-from-hint"));
@@ -223,18 +223,7 @@ pub(super) fn suggestions(farm: &Farm, ui: &mut Ui, value: &mut String) {
     all.dedup();
     all.extend(products);
     all.retain(|text| !text.is_empty());
-    pick(ui, t!("shed-about-something-from-the-shed"), value, all, 190.0);
-}
-
-/// A list to pick a text from in place of typing it.
-fn pick(ui: &mut Ui, name: &str, value: &mut String, all: Vec<String>, width: f32) {
-    let mut picked = None;
-    let all: Vec<Option<String>> = all.into_iter().map(Some).collect();
-    let say = |text: &Option<String>| text.clone().unwrap_or_else(|| t!("shed-or-pick").to_owned());
-    boxes::choice(ui, name, &mut picked, &all, say, width);
-    if let Some(picked) = picked {
-        *value = picked;
-    }
+    boxes::pick(ui, t!("shed-about-something-from-the-shed"), value, all, 190.0);
 }
 
 fn what(ui: &mut Ui, says: &mut Says, units: Units) {

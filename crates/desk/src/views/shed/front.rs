@@ -69,7 +69,7 @@ pub(super) fn elsewhere(ui: &mut Ui, id: &Id, product: &mut Product, units: Unit
         surfactant(ui, product);
     }
     line(ui, t!("shed-density"), |ui| {
-        boxes::quantity_hinted(ui, t!("shed-density"), &mut product.density, 120.0, t!("shed-not-stated"));
+        boxes::quantity_or_none(ui, t!("shed-density"), &mut product.density, 120.0);
         offers::at_box(ui, t!("shed-density"), &Slot::Density(id.clone()));
         boxes::understood(ui, product.density.as_ref(), units);
     });

@@ -4,6 +4,7 @@ use egui::{Label, Ui};
 use jiff::civil::Date;
 use tankard_core::farm::{Aim, Apart, Farm, Measuring, Paper, Place, Practice};
 use tankard_core::language::Language;
+use tankard_core::plausible::zones;
 use tankard_core::quantity::{Area, AsTyped, Quantity, Units};
 use tankard_core::t;
 use tankard_core::weather::practice::{source, usual, why};
@@ -112,6 +113,20 @@ fn in_words(languages: &[Language]) -> String {
     if names.is_empty() { Language::English.name().to_owned() } else { names.join(" / ") }
 }
 
+/// Zones that what is typed may mean, or those of the nearest cities, to be taken by a click, or in the box by a key.
+fn proposed_zones(ui: &mut Ui, place: &Place, today: Date, in_box: bool) {
+    let zones = zones(place, today);
+    let Some(first) = zones.first() else { return };
+    lines(ui, "", |ui| {
+        let by_place = place.zone.trim().is_empty();
+        word(ui, if by_place { t!("shed-zones-of-the-nearest-cities") } else { t!("shed-zones-that-may-be-meant") });
+        offers::acts(ui, &zones);
+        if in_box {
+            offers::by_key(ui, first);
+        }
+    });
+}
+
 fn form(bench: &mut Bench, ui: &mut Ui) {
     let before = House::of(bench.farm());
     let mut house = before.clone();
@@ -135,15 +150,31 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
     });
     section(ui, t!("shed-place"));
     line(ui, t!("shed-latitude-longitude"), |ui| {
-        boxes::text_or_empty(ui, t!("shed-latitude"), &mut house.place.latitude, 100.0, "41.2");
-        boxes::text_or_empty(ui, t!("shed-longitude"), &mut house.place.longitude, 100.0, "-96.4");
+        boxes::text_or_empty(
+            ui,
+            t!("shed-latitude"),
+            &mut house.place.latitude,
+            100.0,
+            &t!("parts-e-g", example = "41.2"),
+        );
+        boxes::text_or_empty(
+            ui,
+            t!("shed-longitude"),
+            &mut house.place.longitude,
+            100.0,
+            &t!("parts-e-g", example = "-96.4"),
+        );
     });
+    let mut in_zone = false;
     line(ui, t!("shed-time-zone"), |ui| {
-        boxes::text_or_empty(ui, t!("shed-time-zone"), &mut house.place.zone, 200.0, "America/Chicago");
+        let hint = t!("parts-e-g", example = "America/Chicago");
+        let zone = boxes::text_or_empty(ui, t!("shed-time-zone"), &mut house.place.zone, 200.0, &hint);
+        in_zone = zone.has_focus();
         if !house.place.zone.trim().is_empty() && sun::zone(&house.place).is_err() {
             ui.label(look::soft(ui, t!("shed-is-not-a-time-zone-known")).color(look::colours(ui).check));
         }
     });
+    proposed_zones(ui, &house.place, bench.desk.now().date(), in_zone);
     if let Some(problem) = misplaced(&house.place, bench.desk.now().date()) {
         lines(ui, "", |ui| {
             ui.add(Label::new(look::soft(ui, problem).color(look::colours(ui).check)).wrap());
@@ -153,13 +184,7 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
         }
     }
     lines(ui, t!("shed-height-above-the-sea"), |ui| {
-        boxes::quantity_hinted(
-            ui,
-            t!("shed-height-above-the-sea"),
-            &mut house.place.altitude,
-            120.0,
-            t!("shed-not-known"),
-        );
+        boxes::quantity_or_none(ui, t!("shed-height-above-the-sea"), &mut house.place.altitude, 120.0);
         boxes::understood(ui, house.place.altitude.as_ref(), house.units);
         word(ui, t!("shed-for-the-pressure-of-the-air"));
     });
@@ -227,12 +252,14 @@ fn loads(ui: &mut Ui, house: &mut House) {
     let mut swap = None;
     for (at, aim) in order.iter().enumerate() {
         line(ui, &(at + 1).to_string(), |ui| {
-            for (sign, spoken, other) in
-                [("↑", t!("shed-move-up"), at.checked_sub(1)), ("↓", t!("shed-move-down"), Some(at + 1))]
+            let (first, last) = (t!("parts-it-is-the-first-already"), t!("parts-it-is-the-last-already"));
+            for (sign, spoken, other, why_not) in
+                [("↑", t!("shed-move-up"), at.checked_sub(1), first), ("↓", t!("shed-move-down"), Some(at + 1), last)]
             {
                 let there = other.filter(|other| *other < order.len());
                 let button = egui::Button::new(sign).small();
                 let response = ui.add_enabled(there.is_some(), button);
+                let response = response.on_hover_text(spoken).on_disabled_hover_text(why_not);
                 if response.accessible_name(format!("{spoken}: {}", aim.name())).clicked() {
                     swap = there.map(|other| (at, other));
                 }
@@ -250,7 +277,7 @@ fn loads(ui: &mut Ui, house: &mut House) {
     let mut apart = house.apart.clone().unwrap_or_else(|| Apart::ALL.to_vec());
     for rule in Apart::ALL {
         let mut holds = apart.contains(&rule);
-        if ui.checkbox(&mut holds, rule.name()).changed() {
+        if boxes::tick(ui, &mut holds, rule.name()).changed() {
             apart =
                 Apart::ALL.into_iter().filter(|one| if *one == rule { holds } else { apart.contains(one) }).collect();
         }
@@ -348,8 +375,7 @@ fn limit<Q: Quantity>(
         let hint = usual.map(|usual| usual.show(units)).unwrap_or_default();
         boxes::quantity_hinted(ui, name, value, 120.0, &hint);
         boxes::understood(ui, value.as_ref(), units);
-        let mut letters = why(key).chars();
-        let why: String = letters.next().into_iter().flat_map(char::to_lowercase).chain(letters).collect();
-        ui.label(look::soft(ui, why)).on_hover_text(t!("shed-the-usual-value", key = source(key)));
+        ui.label(look::soft(ui, boxes::uncapital(why(key))))
+            .on_hover_text(t!("shed-the-usual-value", key = source(key)));
     });
 }

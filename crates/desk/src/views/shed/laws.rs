@@ -223,7 +223,7 @@ fn said(law: &Law, units: Units) -> String {
         }
         Says::NotToward { .. } => String::new(),
         Says::NoInversion => return t!("shed-not-while-warm-air-lies-over").to_owned(),
-        Says::Daylight { from, to } => return t!("shed-from-to", from = from, to = to),
+        Says::Daylight { from, to } => return t!("shed-from-to", from = from.words(), to = to.words()),
         Says::Temperature { least, most } => between(text(least.as_ref()), text(most.as_ref())),
         Says::Humidity { least, most } => between(text(least.as_ref()), text(most.as_ref())),
         Says::DeltaT { least, most } => between(text(least.as_ref()), text(most.as_ref())),

@@ -44,7 +44,7 @@ const SMALL: f32 = 1000.0;
 const WIDE: f32 = 860.0;
 
 /// The lists, and the farm itself.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 enum Page {
     #[default]
     Products,
@@ -305,7 +305,8 @@ fn doubts(desk: &Desk, state: &State) -> Vec<Finding> {
 /// The list, with what can be done at its foot.
 fn list(bench: &mut Bench, ui: &mut Ui, is_tight: bool) {
     Panel::top("shed pages").show_separator_line(false).frame(inset(14, 8)).show(ui, |ui| pages(bench, ui));
-    Panel::bottom("shed acts").frame(inset(14, 8)).show(ui, |ui| {
+    // Where nothing is to be added there is no foot.
+    let acts = |bench: &mut Bench, ui: &mut Ui| {
         if is_tight {
             tight(ui);
         }
@@ -318,9 +319,12 @@ fn list(bench: &mut Bench, ui: &mut Ui, is_tight: bool) {
             Page::Law => laws::foot(bench, ui),
             Page::Records | Page::Farm => {}
         }
-    });
+    };
+    if !matches!(bench.state.page, Page::Records | Page::Farm) {
+        Panel::bottom("shed acts").frame(inset(14, 8)).show(ui, |ui| acts(bench, ui));
+    }
     CentralPanel::default().frame(Frame::new()).show(ui, |ui| {
-        ScrollArea::vertical().id_salt(bench.state.page.name()).auto_shrink(false).show(ui, |ui| {
+        ScrollArea::vertical().id_salt(bench.state.page).auto_shrink(false).show(ui, |ui| {
             Frame::new().inner_margin(Margin { left: 14, right: 6, top: 0, bottom: 8 }).show(ui, |ui| {
                 ui.spacing_mut().item_spacing.y = 0.0;
                 match bench.state.page {
@@ -372,12 +376,12 @@ fn pages(bench: &mut Bench, ui: &mut Ui) {
 fn links<T: Copy + PartialEq>(ui: &mut Ui, open: &mut T, all: &[T], name: impl Fn(&T) -> &'static str) {
     ui.horizontal(|ui| {
         tight(ui);
-        ui.spacing_mut().item_spacing.x = 14.0;
+        ui.spacing_mut().item_spacing.x = look::PAGES;
         ui.spacing_mut().button_padding.x = 0.0;
         for page in all {
             let chosen = open == page;
             let colours = look::colours(ui);
-            let text = RichText::new(name(page)).color(if chosen { colours.ink } else { colours.soft });
+            let text = RichText::new(name(page)).color(if chosen { colours.ink } else { colours.brass });
             let response = ui.add(Button::new(text).frame(false));
             if chosen {
                 let line = Stroke::new(2.0, colours.brass);
@@ -402,7 +406,7 @@ fn with_sheets(
 ) {
     let ground = Frame::new().fill(look::colours(ui).ground);
     let state = &bench.state;
-    let salt = (state.page.name(), state.product.clone(), state.water.clone(), state.rig.clone(), state.rigs.page());
+    let salt = (state.page, state.product.clone(), state.water.clone(), state.rig.clone(), state.rigs.page());
     let wide = ui.available_width() >= WIDE;
     let mut left = ui.available_rect_before_wrap();
     let mut right = left;
@@ -477,6 +481,13 @@ fn title_box_hinted(ui: &mut Ui, name: &str, value: &mut String, hint: &str) {
         let width = ui.available_width();
         boxes::text_or_empty(ui, name, value, width, hint);
     });
+}
+
+/// The title of a page that has no name to edit, where that of others stands.
+fn title(ui: &mut Ui, text: &str) {
+    ui.add_space(2.0);
+    ui.label(look::title(text));
+    ui.add_space(2.0);
 }
 
 /// The heading of a section, with a line beneath.

@@ -6,15 +6,16 @@ use std::sync::Arc;
 use egui::text::LayoutJob;
 use egui::{Checkbox, Frame, Label, Margin, ScrollArea, Stroke, TextFormat, Ui};
 use tankard_core::farm::Product;
+use tankard_core::finding::Level;
 use tankard_core::label::directions::against::{Stands, enter, in_form, stands};
-use tankard_core::label::directions::{Found, Reading, Sentence, read};
+use tankard_core::label::directions::{Found, Left, Reading, Sentence, read};
 use tankard_core::quantity::Units;
 use tankard_core::t;
 use tankard_core::words::capital;
 
 use super::{Bench, tight, word};
 use crate::look;
-use crate::parts::boxes;
+use crate::parts::{boxes, mark};
 
 /// The box that the text goes into.
 pub(super) fn name() -> &'static str {
@@ -86,6 +87,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, product: &mut Product) {
             boxes::text_or_empty(ui, t!("shed-directions-stand-on"), &mut draft.at, 90.0, "page");
         });
         let reading = draft.fresh(product, units, revision);
+        all(ui, &mut draft, &reading, product);
         found(ui, &mut draft, &reading, product, units);
         left(ui, &reading);
         ui.add_space(6.0);
@@ -99,7 +101,8 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, product: &mut Product) {
                     take(&mut draft, &reading, product);
                 }
             } else if !reading.found.is_empty() {
-                ui.add_enabled(false, egui::Button::new(t!("shed-enter-what-is-ticked")).frame(false));
+                ui.add_enabled(false, egui::Button::new(t!("shed-enter-what-is-ticked")).frame(false))
+                    .on_disabled_hover_text(t!("parts-nothing-is-ticked-yet"));
             }
             is_open = !boxes::act(ui, t!("shed-put-the-text-away")).clicked();
         });
@@ -131,6 +134,34 @@ fn take(draft: &mut Draft, reading: &Reading, product: &mut Product) {
     draft.lines.iter_mut().for_each(|line| *line = (false, false));
 }
 
+/// Ticks all lines that are not in the form yet, or none. What is ticked enters only when that is chosen, too.
+fn all(ui: &mut Ui, draft: &mut Draft, reading: &Reading, product: &Product) {
+    let mut open: Vec<&mut (bool, bool)> = reading
+        .found
+        .iter()
+        .zip(&mut draft.lines)
+        .filter(|(found, _)| !matches!(stands(found, product), Stands::Same(_)))
+        .map(|(_, line)| line)
+        .collect();
+    if open.len() < 2 {
+        return;
+    }
+    ui.scope(|ui| {
+        ui.spacing_mut().button_padding.x = 0.0;
+        let is_all = open.iter().all(|(ticked, _)| *ticked);
+        let text = if is_all {
+            t!("shed-take-all-ticks-away").to_owned()
+        } else {
+            t!("shed-tick-all-lines", count = open.len())
+        };
+        if boxes::act(ui, &text).clicked() {
+            for line in &mut open {
+                line.0 = !is_all;
+            }
+        }
+    });
+}
+
 /// The lines that were read.
 fn found(ui: &mut Ui, draft: &mut Draft, reading: &Reading, product: &Product, units: Units) {
     for (at, found) in reading.found.iter().enumerate() {
@@ -140,24 +171,28 @@ fn found(ui: &mut Ui, draft: &mut Draft, reading: &Reading, product: &Product, u
             boxes::hairline(ui);
             ui.spacing_mut().item_spacing.y = 1.0;
             let stands = stands(found, product);
-            let says = &found.statement.says;
-            let crop =
-                if found.statement.crop.is_empty() { String::new() } else { format!(" in {}", found.statement.crop) };
-            let value = in_form(says, None);
-            let shown = in_form(says, Some(units));
+            let statement = &found.statement;
+            let (says, crop) = (&statement.says, &statement.crop);
+            let value = in_form(statement, None);
+            let shown = in_form(statement, Some(units));
             let shown = if boxes::same_reading(&shown, &value) { String::new() } else { format!(" (= {shown})") };
-            let becomes = format!("{}{crop}: {value}", capital(says.name()));
+            let name = capital(says.name());
+            let becomes = if crop.is_empty() {
+                t!("shed-becomes", name = name, value = value)
+            } else {
+                t!("shed-becomes-in-a-crop", name = name, crop = crop, value = value)
+            };
             ui.horizontal_wrapped(|ui| {
                 if matches!(stands, Stands::Same(_)) {
                     *line = (false, false);
                     ui.label(look::strong(&becomes));
-                    word(ui, "stands there already");
+                    word(ui, t!("shed-stands-there-already"));
                     return;
                 }
                 ui.scope(|ui| {
                     ui.visuals_mut().widgets.inactive.bg_stroke = Stroke::new(1.0, look::colours(ui).soft);
                     ui.add(Checkbox::new(&mut line.0, look::strong(&becomes)))
-                        .accessible_name(format!("Enter {becomes}"));
+                        .accessible_name(t!("shed-enter", becomes = becomes));
                 });
                 if !shown.is_empty() {
                     word(ui, shown.trim_start());
@@ -179,7 +214,7 @@ fn found(ui: &mut Ui, draft: &mut Draft, reading: &Reading, product: &Product, u
 /// What the form has already, and whether what was read goes in its place.
 fn beside_typed(ui: &mut Ui, places: &[usize], product: &Product, becomes: &str, beside: &mut bool) {
     let typed: Vec<String> =
-        places.iter().filter_map(|at| product.label.get(*at)).map(|typed| in_form(&typed.says, None)).collect();
+        places.iter().filter_map(|at| product.label.get(*at)).map(|typed| in_form(typed, None)).collect();
     let text = t!("shed-the-form-has", typed = typed.join("; "));
     ui.label(look::soft(ui, text).color(look::colours(ui).check));
     let say = |beside: &bool| if *beside { t!("shed-beside-it") } else { t!("shed-in-its-place") }.to_owned();
@@ -202,19 +237,27 @@ fn marked(ui: &Ui, sentence: &Sentence) -> LayoutJob {
     job
 }
 
-/// The sentences that were not understood.
+/// The sentences that no line accounts for: those with a limit first, each with the mark of a Check.
 fn left(ui: &mut Ui, reading: &Reading) {
-    if reading.left.is_empty() {
-        return;
+    let (limits, others): (Vec<&Left>, Vec<&Left>) = reading.left.iter().partition(|left| left.has_limit);
+    if !limits.is_empty() {
+        ui.add_space(6.0);
+        boxes::hairline(ui);
+        let text = t!("shed-not-understood-type-yourself-what-is", count = limits.len());
+        ui.add(Label::new(look::strong(text)).wrap());
     }
-    ui.add_space(6.0);
-    boxes::hairline(ui);
-    ui.add(
-        Label::new(look::strong(t!("shed-not-understood-type-yourself-what-is", count = reading.left.len()))).wrap(),
-    );
-    for left in &reading.left {
+    for left in limits {
+        ui.spacing_mut().item_spacing.y = 1.0;
+        mark::line(ui, Level::Check, &left.sentence);
+        ui.add(Label::new(look::soft(ui, &left.why)).wrap());
+    }
+    if !others.is_empty() {
+        ui.add_space(6.0);
+        boxes::hairline(ui);
+        boxes::say(ui, &t!("shed-without-a-limit-by-their-words", count = others.len()));
+    }
+    for left in others {
         ui.spacing_mut().item_spacing.y = 1.0;
         ui.add(Label::new(&left.sentence).wrap());
-        ui.add(Label::new(look::soft(ui, &left.why)).wrap());
     }
 }

@@ -310,6 +310,7 @@ fn containers(bench: &Bench, ui: &mut Ui, product: &mut Product) {
         };
         if let Ok(size) = AsTyped::parse(size) {
             product.containers.push(Container { kind, size, full: 0, opened: None, lot: String::new() });
+            boxes::want(ui.ctx(), &t!("shed-size-of-container", n = product.containers.len()));
         }
     }
     line(ui, t!("shed-measuring-step"), |ui| {
@@ -330,7 +331,7 @@ fn containers(bench: &Bench, ui: &mut Ui, product: &mut Product) {
         t!("shed-price", currency = farm.currency)
     };
     line(ui, &label, |ui| {
-        boxes::quantity_hinted(ui, t!("shed-price-row"), &mut product.price, 120.0, t!("shed-not-known"));
+        boxes::quantity_or_none(ui, t!("shed-price-row"), &mut product.price, 120.0);
         understood_price(ui, product, units, &farm.currency);
     });
 }

@@ -22,8 +22,9 @@ pub(super) fn list(ui: &mut Ui) {
 pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
     super::with_sheets(bench, ui, 284.0, form, |bench, ui| {
         for profile in profile::chosen(bench.farm()) {
-            sheets::sheet(ui, &profile.name, |ui| {
-                let names: Vec<&str> = profile.elements.iter().map(|wanted| wanted.name.as_str()).collect();
+            sheets::sheet(ui, profile.name(), |ui| {
+                let names: Vec<&str> =
+                    profile.elements.iter().map(tankard_core::season::profile::Wanted::name).collect();
                 boxes::say(ui, &t!("shed-asks-for", names = names.join("; ")));
             });
         }
@@ -37,7 +38,7 @@ fn form(bench: &mut Bench, ui: &mut Ui) {
     let before = bench.farm().keeping.clone();
     let mut keeping = before.clone();
     quiet(ui);
-    ui.label(look::title(t!("shed-records")));
+    super::title(ui, t!("shed-records"));
     ui.add(Label::new(not_the_law()).wrap());
     word(ui, t!("shed-the-profiles-are-a-help-to"));
     section(ui, t!("shed-who-keeps-them"));
@@ -97,8 +98,8 @@ fn one(ui: &mut Ui, keeping: &mut Keeping, profile: &Profile) {
     let mut holds = stands_in || keeping.profiles.contains(&profile.key);
     let edge = egui::Stroke::new(1.0, look::colours(ui).soft);
     ui.visuals_mut().widgets.inactive.bg_stroke = edge;
-    let response = ui.add_enabled(!stands_in, egui::Checkbox::new(&mut holds, look::strong(&profile.name)));
-    let name = format!("{}: {}", profile.name, profile.who);
+    let response = ui.add_enabled(!stands_in, egui::Checkbox::new(&mut holds, look::strong(profile.name())));
+    let name = format!("{}: {}", profile.name(), profile.who());
     if response.accessible_name(name).changed() {
         keeping.profiles.retain(|key| *key != profile.key);
         if holds {
@@ -119,16 +120,16 @@ fn one(ui: &mut Ui, keeping: &mut Keeping, profile: &Profile) {
             let mut say = |text: String| {
                 ui.add(Label::new(look::soft(ui, text)).wrap());
             };
-            say(format!("{}.", profile.who));
+            say(format!("{}.", profile.who()));
             let scope = profile.scope.words();
             say(match profile.until {
                 Some(day) => t!("shed-profile-until", scope = scope, day = day, due = due, keep = keep),
                 None => t!("shed-profile", scope = scope, due = due, keep = keep),
             });
-            if holds && !profile.note.is_empty() {
-                say(profile.note.clone());
+            if holds && !profile.note().is_empty() {
+                say(profile.note().to_owned());
             }
-            say(t!("shed-profile-from", source = profile.source, evidence = profile.evidence));
+            say(t!("shed-profile-from", source = profile.source, evidence = profile.evidence()));
         });
     });
 }
@@ -165,7 +166,7 @@ fn own(farm: &Farm, ui: &mut Ui, keeping: &mut Keeping) {
                     t!("shed-any"),
                 );
                 word(ui, t!("shed-days-row"));
-                ui.checkbox(&mut element.restricted_only, t!("shed-restricted-only"));
+                boxes::tick(ui, &mut element.restricted_only, t!("shed-restricted-only"));
                 if cross(ui, &t!("shed-element", number = number)) {
                     taken = Some(key.clone());
                 }

@@ -97,6 +97,7 @@ fn line(bench: &mut Bench, ui: &mut Ui) {
             let product = started.product(bench.farm());
             let name = product.name.clone();
             add(&mut bench.desk.document, bench.state, product, &name);
+            boxes::want(ui.ctx(), t!("shed-name-of-the-product"));
         }
         _ if closed => {}
         _ => {

@@ -3,6 +3,7 @@
 use egui::{Align, Frame, Key, Margin, Stroke, Ui};
 use tankard_core::farm::label::{OrderPlace, Stance};
 use tankard_core::farm::{AdjuvantClass, Droplets, Id, Period, Product, Says, Statement, SunTime};
+use tankard_core::mix::choice::alternatives;
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 use tankard_core::t;
 
@@ -187,6 +188,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &mut Produc
     let is_filling = bench.state.filling.as_ref() == Some(id);
     let mut empty = if is_filling { to_fill_in(product, units) } else { Vec::new() };
     let mut gone = None;
+    let mut another = None;
     let mut typed = None;
     // Enter in a row leads to the next one, past crop, stages and page.
     let mut goes_on = false;
@@ -227,6 +229,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &mut Produc
                         if self::row(ui, label, &name, statement, units, false) {
                             gone = Some(at);
                         }
+                        another = another.take().or_else(|| one_of_several(ui, &name, product, at));
                     }
                     Row::Empty(at) => {
                         let Some(statement) = empty.get_mut(at) else { return };
@@ -254,6 +257,10 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &mut Produc
     }
     if let Some(at) = gone {
         product.label.remove(at);
+    } else if let Some((at, row)) = another {
+        product.label.insert(at, row);
+        bench.state.fresh = Some(at);
+        bench.state.step_into = true;
     }
     if let Some(mut statement) = typed {
         // The page of the last statement is the likeliest page of the next.
@@ -264,6 +271,29 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &mut Produc
     }
     add(bench, ui, product, units);
     fill_in(bench, ui, id, product, units);
+}
+
+/// Below the last of the adjuvants that a label requires or prefers for one use: that any of them will do, and the way to another class.
+/// Gives the row to put in, and where.
+fn one_of_several(ui: &mut Ui, name: &str, product: &Product, at: usize) -> Option<(usize, Statement)> {
+    let rows = alternatives::one_of(product, at);
+    if rows.last() != Some(&at) {
+        return None;
+    }
+    let more = alternatives::another(product, at);
+    let mut chosen = false;
+    ui.horizontal_wrapped(|ui| {
+        ui.add_space(look::LABEL + look::GRID);
+        ui.spacing_mut().button_padding.x = 0.0;
+        if rows.len() > 1 {
+            word(ui, &t!("shed-any-one-of-them-will-do", classes = alternatives::in_words(product, &rows)));
+        }
+        if more.is_some() {
+            let act = boxes::act(ui, t!("shed-or-another-class"));
+            chosen = act.accessible_name(t!("shed-or-another-class-beside", name = name)).clicked();
+        }
+    });
+    more.filter(|_| chosen).map(|row| (at + 1, row))
 }
 
 /// A row of the page: of a statement that is typed, or one to fill in.
@@ -320,9 +350,9 @@ fn row(ui: &mut Ui, label: &str, name: &str, statement: &mut Statement, units: U
         boxes::slot(ui, look::LABEL, |ui| {
             if let Says::Adjuvant { stance, .. } = &mut statement.says {
                 ui.spacing_mut().item_spacing.x = GAP;
-                boxes::slot(ui, 52.0, |ui| word(ui, label));
+                boxes::slot(ui, 48.0, |ui| word(ui, label));
                 let say = |stance: &Stance| stance.name().to_owned();
-                boxes::choice(ui, &t!("shed-stance", name = name), stance, &Stance::ALL, say, 90.0);
+                boxes::choice(ui, &t!("shed-stance", name = name), stance, &Stance::ALL, say, 98.0);
             } else {
                 word(ui, label);
             }
@@ -541,7 +571,7 @@ pub(super) fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: U
             boxes::quantity(ui, &t!("shed-width", name = name), width, 64.0);
             word(ui, t!("shed-to-box"));
             boxes::text_or_empty(ui, &t!("shed-name-to", name = name), to, 130.0, t!("shed-what-lies-beside-it"));
-            ui.checkbox(downwind_only, t!("shed-down-the-wind-only"));
+            boxes::tick(ui, downwind_only, t!("shed-down-the-wind-only"));
             understood(ui, width, units);
         }
         Says::RainFree { hours } => {

@@ -122,7 +122,7 @@ fn form(ui: &mut Ui, id: &Id, water: &mut Water, units: Units) {
     ion(ui, t!("shed-potassium"), &mut water.potassium, units, None);
     ion(ui, t!("shed-iron"), &mut water.iron, units, None);
     line(ui, t!("shed-manganese"), |ui| {
-        boxes::quantity_hinted(ui, t!("shed-manganese"), &mut water.manganese, 120.0, t!("shed-not-stated"));
+        boxes::quantity_or_none(ui, t!("shed-manganese"), &mut water.manganese, 120.0);
         boxes::understood(ui, water.manganese.as_ref(), units);
         if water.manganese.is_some() {
             word(ui, t!("shed-kept-but-the-equation-has-no"));
@@ -131,7 +131,7 @@ fn form(ui: &mut Ui, id: &Id, water: &mut Water, units: Units) {
     ion(ui, t!("shed-bicarbonate"), &mut water.bicarbonate, units, Some(Slot::Bicarbonate(id.clone())));
     section(ui, t!("shed-hardness-ph-and-salt"));
     line(ui, t!("shed-hardness"), |ui| {
-        boxes::quantity_hinted(ui, t!("shed-hardness"), &mut water.hardness, 120.0, t!("shed-not-stated"));
+        boxes::quantity_or_none(ui, t!("shed-hardness"), &mut water.hardness, 120.0);
         offers::at_box(ui, t!("shed-hardness"), &Slot::Hardness(id.clone()));
         boxes::understood(ui, water.hardness.as_ref(), units);
         if water.hardness.is_none() {
@@ -141,10 +141,10 @@ fn form(ui: &mut Ui, id: &Id, water: &mut Water, units: Units) {
         }
     });
     line(ui, "pH", |ui| {
-        boxes::quantity_hinted(ui, "pH", &mut water.acidity, 120.0, t!("shed-not-stated"));
+        boxes::quantity_or_none(ui, "pH", &mut water.acidity, 120.0);
     });
     line(ui, t!("shed-conductivity"), |ui| {
-        boxes::quantity_hinted(ui, t!("shed-conductivity"), &mut water.conductivity, 120.0, t!("shed-not-stated"));
+        boxes::quantity_or_none(ui, t!("shed-conductivity"), &mut water.conductivity, 120.0);
         offers::at_box(ui, t!("shed-conductivity"), &Slot::Conductivity(id.clone()));
         boxes::understood(ui, water.conductivity.as_ref(), units);
     });
@@ -158,7 +158,7 @@ fn form(ui: &mut Ui, id: &Id, water: &mut Water, units: Units) {
     });
     section(ui, t!("shed-filling"));
     line(ui, t!("shed-gives-when-filling"), |ui| {
-        boxes::quantity_hinted(ui, t!("shed-gives-when-filling"), &mut water.flow, 120.0, t!("shed-not-known"));
+        boxes::quantity_or_none(ui, t!("shed-gives-when-filling"), &mut water.flow, 120.0);
         boxes::understood(ui, water.flow.as_ref(), units);
         word(ui, t!("shed-the-pump-or-hydrant-by-a"));
     });
@@ -174,7 +174,7 @@ fn form(ui: &mut Ui, id: &Id, water: &mut Water, units: Units) {
 
 fn ion(ui: &mut Ui, name: &str, value: &mut Option<AsTyped<IonContent>>, units: Units, slot: Option<Slot>) {
     line(ui, name, |ui| {
-        boxes::quantity_hinted(ui, name, value, 120.0, t!("shed-not-stated"));
+        boxes::quantity_or_none(ui, name, value, 120.0);
         if let Some(slot) = slot {
             offers::at_box(ui, name, &slot);
         }

@@ -1,7 +1,7 @@
 //! Which adjuvant suits every partner: the sets on offer with their reasons, taken with one click, compared with another.
 
 use egui::{Label, RichText, Sense, Stroke, Ui, Vec2};
-use tankard_core::farm::Lean;
+use tankard_core::farm::{AdjuvantClass, Formulation, Lean, Product, ProductKind};
 use tankard_core::mix::choice::{Choice, Content, Member, Verdict, per_ground};
 use tankard_core::plan::Plan;
 use tankard_core::quantity::Units;
@@ -39,15 +39,19 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
         for collision in &plan.adjuvants.collisions {
             collided(ui, &collision.text, &collision.ways_out);
         }
-        let mut taken = None;
+        let (mut taken, mut lacking) = (None, None);
         for choice in &plan.adjuvants.choices {
             match row(desk, ui, choice) {
                 Some(Act::Take) => taken = Some(choice),
                 Some(Act::Compare) => desk.tank_loads.compared = Some(key(choice)),
+                Some(Act::Add) => lacking = Some(choice),
                 None => {}
             }
         }
         by_hand(ui, plan);
+        if let Some(choice) = lacking {
+            add_and_take(desk, id, choice);
+        }
         if let Some(choice) = taken {
             take(desk, id, choice);
         }
@@ -68,6 +72,45 @@ pub(super) fn take(desk: &mut Desk, id: &str, choice: &Choice) {
         farm.passes.insert(id.to_owned(), pass);
     });
     desk.tank_loads.compared = None;
+}
+
+/// Puts into the shed what a set lacks, known by nothing but its class, and the set into the pass.
+fn add_and_take(desk: &mut Desk, id: &str, choice: &Choice) {
+    let classes: Vec<AdjuvantClass> = choice.members.iter().map(|member| member.class).collect();
+    let lacking: Vec<AdjuvantClass> =
+        choice.members.iter().filter(|member| member.product.is_none()).map(|member| member.class).collect();
+    desk.document.edit(|farm| {
+        for class in &lacking {
+            let name = capital(class.name());
+            let (kind, formulation) = usual(*class);
+            let product = Product { class: Some(*class), ..Product::new(&name, kind, formulation) };
+            farm.products.insert(farm.fresh_product_id(&name), product);
+        }
+    });
+    let names: Vec<&str> = lacking.iter().map(|class| class.name()).collect();
+    desk.tell(t!("tank-loads-is-in-the-shed-with-its-class", names = names.join(", ")));
+    let plan = desk.document.plan(id);
+    let known = plan.iter().flat_map(|plan| &plan.adjuvants.choices).find(|choice| {
+        choice.members.iter().all(|member| member.product.is_some())
+            && choice.members.iter().map(|member| member.class).eq(classes.iter().copied())
+    });
+    if let Some(choice) = known {
+        take(desk, id, choice);
+    }
+}
+
+/// What a product of a class mostly is: oils are sold with their emulsifier, sulfate as a soluble powder (common practice, no source).
+const fn usual(class: AdjuvantClass) -> (ProductKind, Formulation) {
+    match class {
+        AdjuvantClass::CropOilConcentrate | AdjuvantClass::MethylatedSeedOil | AdjuvantClass::HighSurfactantOil => {
+            (ProductKind::Adjuvant, Formulation::EC)
+        }
+        AdjuvantClass::AmmoniumSulfate => (ProductKind::Conditioner, Formulation::SG),
+        AdjuvantClass::UreaAmmoniumNitrate | AdjuvantClass::ConditionerWithoutAmmonium | AdjuvantClass::Buffer => {
+            (ProductKind::Conditioner, Formulation::SL)
+        }
+        _ => (ProductKind::Adjuvant, Formulation::SL),
+    }
 }
 
 fn heading(desk: &mut Desk, ui: &mut Ui, id: &str) {
@@ -116,6 +159,8 @@ fn collided(ui: &mut Ui, text: &str, ways_out: &[String]) {
 /// What a row may ask for.
 enum Act {
     Take,
+    /// To put into the shed what the set lacks, and to take it.
+    Add,
     Compare,
 }
 
@@ -160,6 +205,14 @@ fn row(desk: &Desk, ui: &mut Ui, choice: &Choice) -> Option<Act> {
                     .clicked()
             {
                 act = Some(Act::Take);
+            }
+            if choice.members.iter().any(|member| member.product.is_none())
+                && boxes::act(ui, t!("tank-loads-add-and-take"))
+                    .accessible_name(t!("tank-loads-add-and-take-names", names = names))
+                    .on_hover_text(t!("tank-loads-add-and-take-does"))
+                    .clicked()
+            {
+                act = Some(Act::Add);
             }
             if boxes::act(ui, t!("tank-loads-compare"))
                 .accessible_name(t!("tank-loads-compare-names", names = names))

@@ -278,7 +278,7 @@ fn before(desk: &mut Desk, ui: &mut Ui, pass: &str, latest: &[Id]) {
 }
 
 fn suggested(desk: &Desk, id: &str) -> PathBuf {
-    desk.beside_as(id, "-load-cards.pdf")
+    desk.beside_pass(id, "-load-cards.pdf")
 }
 
 /// New cards of a pass with their numbers, after so many other new ones. They count as issued only once they are written.

@@ -46,13 +46,13 @@ pub(super) fn show(ui: &mut Ui, pass: &mut Pass) {
     });
     let growing = &mut pass.growing;
     boxes::row(ui, t!("tank-loads-the-weeds-are"), |ui| {
-        ui.checkbox(&mut growing.large_weeds, t!("tank-loads-large-for-the-products"));
-        ui.checkbox(&mut growing.heavy_pressure, t!("tank-loads-thick"));
+        boxes::tick(ui, &mut growing.large_weeds, t!("tank-loads-large-for-the-products"));
+        boxes::tick(ui, &mut growing.heavy_pressure, t!("tank-loads-thick"));
     });
     boxes::row(ui, t!("tank-loads-they-stand-in"), |ui| {
-        ui.checkbox(&mut growing.drought, t!("tank-loads-drought"));
-        ui.checkbox(&mut growing.heat, t!("tank-loads-extreme-heat"));
-        ui.checkbox(&mut growing.cold, t!("tank-loads-cold"));
+        boxes::tick(ui, &mut growing.drought, t!("tank-loads-drought"));
+        boxes::tick(ui, &mut growing.heat, t!("tank-loads-extreme-heat"));
+        boxes::tick(ui, &mut growing.cold, t!("tank-loads-cold"));
         ui.label(look::soft(ui, t!("tank-loads-air-at-its-warmest")));
         boxes::quantity_hinted(
             ui,

@@ -21,7 +21,7 @@ use crate::app::Desk;
 use crate::files::Purpose;
 use crate::look;
 use crate::parts::day_picture::{self, Done, Named};
-use crate::parts::{boxes, findings, lists, mark};
+use crate::parts::{boxes, figures, findings, lists, mark};
 use crate::report::words::{clean_outs, clock};
 
 /// What is shown of a day, made once for a revision of the document.
@@ -124,7 +124,7 @@ fn stopped(desk: &mut Desk, ui: &mut Ui, made: &Made) {
                 desk.tank_loads.choose(&slot.pass);
                 desk.tank_loads.reveal = true;
             }
-            ui.label(look::soft(ui, t!("parts-stop", stops = stops)));
+            ui.add(egui::Label::new(look::soft(ui, t!("parts-stop", stops = stops))).extend());
         });
     }
 }
@@ -293,6 +293,9 @@ fn of_rig(desk: &mut Desk, ui: &mut Ui, made: &Made, rig: &RigDay, day: &mut Day
     }
 }
 
+/// Width of a page on which a pass and what can be done with it do not stand in one line.
+const SMALL: f32 = 600.0;
+
 /// A pass of the day.
 fn row(
     desk: &mut Desk,
@@ -308,8 +311,9 @@ fn row(
     let (Some(pass), Some(plan)) = (farm.passes.get(&slot.pass), made.plan(&slot.pass)) else { return };
     let name = pass.name.clone();
     ui.push_id(("slot", &slot.pass), |ui| {
-        let wide = (ui.available_width() - 470.0).clamp(90.0, 320.0);
         // On a small screen what can be done with it stands under it.
+        let is_small = ui.available_width() < SMALL;
+        let wide = (ui.available_width() - if is_small { 300.0 } else { 470.0 }).clamp(90.0, 320.0);
         ui.horizontal_wrapped(|ui| {
             cell(ui, 20.0, true, |ui| {
                 // As in the picture and on the sheet.
@@ -329,15 +333,21 @@ fn row(
                 }
             });
             cell(ui, 70.0, true, |ui| {
-                ui.label(plan.area.show(units));
+                ui.label(figures::area(plan.area, units));
             });
             cell(ui, 58.0, true, |ui| {
                 ui.label(t!("tank-loads-count-loads", loads = plan.loads.len()));
             });
-            if let Some((rig, at)) = place {
+            if let Some((rig, at)) = place.filter(|_| !is_small) {
                 acts(ui, made, rig, at, &name, day);
             }
         });
+        if let Some((rig, at)) = place.filter(|_| is_small) {
+            ui.horizontal_wrapped(|ui| {
+                ui.add_space(28.0);
+                acts(ui, made, rig, at, &name, day);
+            });
+        }
         let stops = plan.count(Level::Stop) > 0;
         if stops || !slot.why.is_empty() {
             ui.horizontal_top(|ui| {
@@ -377,12 +387,13 @@ fn acts(ui: &mut Ui, made: &Made, rig: &RigDay, at: usize, name: &str, day: &mut
     let later = at + 1 < rig.slots.len();
     let sooner = t!("tank-loads-spray-earlier-in-the-day", name = name);
     let after = t!("tank-loads-spray-later-in-the-day", name = name);
-    for (word, spoken, can, to) in [
-        (t!("tank-loads-earlier"), sooner, at > 0, place.saturating_sub(1)),
-        (t!("tank-loads-later"), after, later, place.saturating_add(1)),
+    let (first, last) = (t!("parts-it-is-the-first-already"), t!("parts-it-is-the-last-already"));
+    for (word, spoken, can, why_not, to) in [
+        (t!("tank-loads-earlier"), sooner, at > 0, first, place.saturating_sub(1)),
+        (t!("tank-loads-later"), after, later, last, place.saturating_add(1)),
     ] {
         let button = ui.add_enabled(can, egui::Button::new(look::act(ui, word)).frame(false));
-        if button.accessible_name(spoken).clicked() {
+        if button.on_disabled_hover_text(why_not).accessible_name(spoken).clicked() {
             hold(made, day, &slot.pass, to);
         }
     }

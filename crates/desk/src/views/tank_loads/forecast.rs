@@ -11,7 +11,7 @@ use tankard_core::finding::Level;
 use tankard_core::loads::card::long_date;
 use tankard_core::t;
 use tankard_core::words::capital;
-use tankard_file::forecast_csv::{self, Reading, Table, guess, needs_unit, read, units};
+use tankard_file::forecast_csv::{self, Reading, Table, guess, needs_unit, read, unit_words, units};
 
 use super::{cell, sheet};
 use crate::app::{Desk, Failed, Task};
@@ -198,7 +198,8 @@ fn look_at(desk: &mut Desk, ui: &mut Ui, mut coming: Coming) -> Option<Coming> {
             1 => t!("tank-loads-take-this-hour").to_owned(),
             _ => t!("tank-loads-take-these", count = count),
         };
-        if ui.add_enabled(count > 0, egui::Button::new(words)).clicked() {
+        let take = ui.add_enabled(count > 0, egui::Button::new(words));
+        if take.on_disabled_hover_text(t!("tank-loads-no-hour-was-read")).clicked() {
             let (taken, layout, now) = (coming.reading.hours.clone(), coming.layout.clone(), desk.now());
             desk.document.edit(|farm| farm.forecast.take(taken, &coming.source, now, layout));
             desk.tell(t!("tank-loads-taken-from", count = count, source = coming.source));
@@ -302,7 +303,7 @@ fn choices(ui: &mut Ui, table: &Table, layout: &mut FileLayout, (at, heading): (
         let is_day = matches!(kept, Holds::DateAndTime | Holds::Date);
         let empty = if is_day || table.is_bare(at) { t!("tank-loads-choose") } else { t!("tank-loads-as-written") };
         let all: Vec<String> = std::iter::once("").chain(units(kept).iter().copied()).map(str::to_owned).collect();
-        let say = |unit: &String| if unit.is_empty() { empty.to_owned() } else { unit.clone() };
+        let say = |unit: &String| if unit.is_empty() { empty } else { unit_words(unit) }.to_owned();
         boxes::choice(ui, &t!("tank-loads-unit-of", heading = heading), &mut unit, &all, say, widths.1);
     } else {
         unit.clear();

@@ -10,7 +10,7 @@ use tankard_core::t;
 use super::{Editor, Page, Shown, toggle, worked};
 use crate::app::Desk;
 use crate::look;
-use crate::parts::{boxes, offers};
+use crate::parts::{boxes, figures, offers};
 
 /// Shows the heading and the open editor.
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
@@ -144,6 +144,8 @@ fn pages(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
             }
             ui.add_space(8.0);
         }
+        // Not a page: what it does, it does at once.
+        ui.separator();
         crate::views::season_log::acts(desk, ui, id);
         if !narrow {
             time(desk, ui, plan);
@@ -206,7 +208,7 @@ fn fields(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
                     .fields
                     .iter()
                     .find(|planned| planned.field == *id)
-                    .map(|planned| planned.area.show(units))
+                    .map(|planned| figures::area(planned.area, units))
                     .unwrap_or_default();
                 super::cell(ui, 80.0, true, |ui| {
                     ui.label(whole);
@@ -224,10 +226,13 @@ fn fields(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
                         pass.parts.shift_remove(id);
                     }
                 }
-                if at > 0
-                    && boxes::act(ui, t!("tank-loads-earlier"))
-                        .accessible_name(t!("tank-loads-spray-earlier", name = name))
-                        .clicked()
+                // It stands in the first row, too, so that the acts after it are in one line.
+                let earlier = egui::Button::new(look::act(ui, t!("tank-loads-earlier"))).frame(false);
+                if ui
+                    .add_enabled(at > 0, earlier)
+                    .on_disabled_hover_text(t!("parts-it-is-the-first-already"))
+                    .accessible_name(t!("tank-loads-spray-earlier", name = name))
+                    .clicked()
                 {
                     swap = Some(at);
                 }
@@ -343,7 +348,7 @@ fn rig(desk: &mut Desk, ui: &mut Ui, pass: &mut Pass, plan: &Plan) {
             ui,
             t!("tank-loads-boom-height-095"),
             &mut pass.height,
-            120.0,
+            look::BOX,
             t!("tank-loads-e-g-20-in-or-50"),
         );
         offers::at_box(ui, t!("tank-loads-boom-height-095"), &Slot::PassHeight(plan.pass.clone()));

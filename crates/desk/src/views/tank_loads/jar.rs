@@ -85,14 +85,15 @@ pub(super) fn shortly(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
         }
     });
     ui.spacing_mut().item_spacing.y = 1.0;
-    let amount = 58.0;
+    let amounts = test.items.iter().map(|item| look::width(ui, &item.measured.text));
+    let amount = amounts.fold(0.0, f32::max).ceil();
     for item in &test.items {
         ui.horizontal(|ui| {
             ui.spacing_mut().interact_size.y = 0.0;
             let name = ui.available_width() - amount - 8.0;
             ui.allocate_ui_with_layout(
                 egui::Vec2::new(name, 18.0),
-                egui::Layout::left_to_right(egui::Align::Min),
+                egui::Layout::left_to_right(egui::Align::Center),
                 |ui| {
                     ui.set_min_width(name);
                     ui.label(look::soft(ui, item.number.to_string()));
@@ -103,7 +104,7 @@ pub(super) fn shortly(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
                     }
                 },
             );
-            ui.with_layout(egui::Layout::right_to_left(egui::Align::Min), |ui| {
+            ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
                 if worked(ui, &item.measured.text, &t!("tank-loads-in-the-jar", name = item.name)) {
                     desk.tank_loads.working = Some(Shown::InJar(item.product.clone()));
                 }
@@ -131,7 +132,7 @@ fn heading(desk: &mut Desk, ui: &mut Ui, test: &JarTest) {
             .clicked()
         {
             desk.tank_loads.jar.asked = Some((test.pass.clone(), test.jar));
-            let path = desk.beside_as(&test.pass, "-jar-test.pdf");
+            let path = desk.beside_pass(&test.pass, "-jar-test.pdf");
             desk.ask_file(Purpose::SaveJar, path, ui.ctx());
         }
     });

@@ -23,6 +23,8 @@ struct Widths {
     acts: f32,
     /// Whether the name of a product stands over its figures, so that nothing lies beside the window.
     over: bool,
+    /// Whether the names stand in tight letters, all of them alike.
+    tight: bool,
 }
 
 impl Widths {
@@ -33,12 +35,20 @@ impl Widths {
         let product = ui.available_width() - rate - ground - load - cost - acts - gaps;
         if product < NAME {
             let (name, load) = (ui.available_width() - cost - acts - 2.0 * 4.0, ui.available_width() - rate - 4.0);
-            return Self { product: name, rate, ground: 0.0, load, cost, acts, over: true };
+            return Self { product: name, rate, ground: 0.0, load, cost, acts, over: true, tight: false };
         }
-        Self { product, rate, ground, load, cost, acts, over: false }
+        Self { product, rate, ground, load, cost, acts, over: false, tight: false }
+    }
+
+    /// Where one name is too long for its column, all are in tight letters.
+    fn for_names<'n>(self, ui: &Ui, names: impl Iterator<Item = &'n str>) -> Self {
+        let longest = names.map(|name| look::width(ui, name)).fold(0.0, f32::max);
+        Self { tight: longest + PLACE > self.product, ..self }
     }
 }
 
+/// Room for the place in the order before a name.
+const PLACE: f32 = 14.0;
 /// Room that a product's name needs beside its figures.
 const NAME: f32 = 110.0;
 
@@ -60,8 +70,9 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
             ui.horizontal(|ui| totals(desk, ui, plan));
         }
         ui.spacing_mut().item_spacing = egui::vec2(4.0, 2.0);
-        let widths = Widths::of(ui);
         let farm = desk.document.farm();
+        let names = pass.mix.iter().filter_map(|line| farm.products.get(&line.product)).map(|product| &*product.name);
+        let widths = Widths::of(ui).for_names(ui, names);
         if pass.mix.is_empty() {
             lists::empty(ui, t!("tank-loads-add-the-products-of-this-pass"));
         } else {
@@ -210,7 +221,7 @@ struct Done {
     more: bool,
 }
 
-/// The place of a product in the order and its name; one too long for its column stands in small letters.
+/// The place of a product in the order and its name.
 fn named(
     ui: &mut Ui,
     plan: &Plan,
@@ -234,10 +245,7 @@ fn named(
                 *working = Some(Shown::Titled(t!("mix-mixing-order").to_owned()));
             }
         }
-        let font = egui::TextStyle::Body.resolve(ui.style());
-        let long = ui.painter().layout_no_wrap(name.to_owned(), font, look::colours(ui).ink).size().x;
-        let small = egui::RichText::new(name).text_style(egui::TextStyle::Small).family(look::condensed());
-        let name = if long <= ui.available_width() { egui::RichText::new(name) } else { small };
+        let name = if widths.tight { look::narrow(name) } else { egui::RichText::new(name) };
         ui.add(egui::Label::new(name).truncate());
     });
 }
@@ -308,9 +316,9 @@ fn bounds(ui: &mut Ui, line: &mut Line, name: &str, more: bool) {
     ui.horizontal(|ui| {
         ui.add_space(16.0);
         ui.label(look::soft(ui, t!("tank-loads-but-at-least")));
-        boxes::quantity_or_none(ui, &t!("tank-loads-least-of-over-ground", name = name), &mut line.at_least, 76.0);
+        boxes::quantity_or_none(ui, &t!("tank-loads-least-of-over-ground", name = name), &mut line.at_least, 112.0);
         ui.label(look::soft(ui, t!("tank-loads-at-most")));
-        boxes::quantity_or_none(ui, &t!("tank-loads-most-of-over-ground", name = name), &mut line.at_most, 76.0);
+        boxes::quantity_or_none(ui, &t!("tank-loads-most-of-over-ground", name = name), &mut line.at_most, 112.0);
         ui.label(look::soft(ui, t!("tank-loads-over-ground")));
     });
 }

@@ -24,6 +24,7 @@ use std::sync::Arc;
 use egui::{CentralPanel, Frame, Margin, Panel, ScrollArea, Ui, Vec2};
 use jiff::civil::{Date, DateTime};
 use tankard_core::farm::Id;
+use tankard_core::language::spoken;
 use tankard_core::loads::gauge::gauge;
 use tankard_core::plan::Plan;
 use tankard_core::quantity::Quantity;
@@ -173,7 +174,7 @@ pub fn show(desk: &mut Desk, ui: &mut Ui) {
         return;
     }
     let Some(id) = desk.tank_loads.chosen.clone() else {
-        CentralPanel::default().frame(Frame::new().inner_margin(Margin::same(24))).show(ui, |ui| empty(desk, ui));
+        centre(ui, |ui| empty(desk, ui));
         return;
     };
     let Some(plan) = desk.document.plan(&id) else { return };
@@ -230,11 +231,19 @@ fn empty(desk: &mut Desk, ui: &mut Ui) {
     }
 }
 
+/// Room between the loads and the gauge.
+const GAUGE_GAP: f32 = 12.0;
+/// Room at the right of a page, in which it scrolls.
+const EDGE: f32 = 12.0;
+/// The part of it in which the bar that scrolls stands.
+const BAR: f32 = 8.0;
+
 /// The plan page: mix and loads at the left, the gauge of the chosen load at the right, or below where room is short.
 fn page(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Arc<Plan>) {
     let height = ui.available_height();
     let width = ui.available_width();
-    let gauge_width = 248.0;
+    // It ends where the sheets of the other pages end.
+    let gauge_width = 236.0;
     if width < 760.0 {
         ScrollArea::both().id_salt("mix and loads").auto_shrink(false).show(ui, |ui| {
             ui.set_width(width - 10.0);
@@ -248,12 +257,14 @@ fn page(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Arc<Plan>) {
         });
         return;
     }
-    let left = width - gauge_width - 12.0;
+    let left = width - gauge_width - GAUGE_GAP - EDGE;
     ui.horizontal_top(|ui| {
-        ui.spacing_mut().item_spacing.x = 12.0;
+        ui.spacing_mut().item_spacing.x = GAUGE_GAP - BAR;
         let down = egui::Layout::top_down(egui::Align::Min);
-        ui.allocate_ui_with_layout(Vec2::new(left, height), down, |ui| {
-            ui.set_min_size(Vec2::new(left, height));
+        // The bar that scrolls stands in the gap, and not over the edges of the sheets.
+        ui.allocate_ui_with_layout(Vec2::new(left + BAR, height), down, |ui| {
+            ui.set_min_size(Vec2::new(left + BAR, height));
+            ui.spacing_mut().item_spacing.x = look::GRID;
             ScrollArea::vertical().id_salt("mix and loads").auto_shrink(false).max_height(height).show(ui, |ui| {
                 ui.set_width(left);
                 mix::show(desk, ui, id, plan);
@@ -285,7 +296,7 @@ fn gauge_sheet(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan, height: f32)
                 farm.passes.get(id).map(|pass| pass.carrier_kind).unwrap_or_default(),
                 tank,
                 units,
-                &[],
+                &[spoken()],
             );
             let room = Vec2::new(ui.available_width(), (height - 60.0).max(200.0));
             crate::parts::gauge::show(ui, &drawn, &tank.show(units), room);

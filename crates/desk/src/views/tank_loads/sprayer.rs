@@ -139,12 +139,15 @@ fn one(ui: &mut Ui, units: Units, rank: usize, ranked: &RankedSet, drawn: bool) 
             ui.add(Label::new(look::soft(ui, as_planned)).wrap());
         });
         column(ui, room - named, |ui| {
-            ui.label(look::strong(capital(&fit_words(ranked, units))));
+            let width = ui.available_width();
+            cell(ui, width, false, |ui| {
+                ui.add(Label::new(look::strong(capital(&fit_words(ranked, units)))).truncate());
+            });
             ui.add(Label::new(reasons(ui, ranked)).wrap());
         });
         column(ui, end, |ui| {
             if ranked.chosen {
-                ui.label(look::soft(ui, t!("tank-loads-in-this-pass")));
+                cell(ui, end, false, |ui| drop(ui.label(look::soft(ui, t!("tank-loads-in-this-pass")))));
             }
             let moves = ranked.fit == Fit::AtAnotherSpeed;
             if (!ranked.chosen || moves)
@@ -419,9 +422,8 @@ fn rinse(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     ui.label(look::heading(t!("tank-loads-cleaning-before-the-next-pass-of")));
     for (at, step) in rinse.steps.iter().enumerate() {
         ui.horizontal_top(|ui| {
-            cell(ui, 18.0, false, |ui| {
-                ui.label(look::heading((at + 1).to_string()));
-            });
+            // As high as a line of words, so that both stand on it.
+            boxes::slot_of(ui, Vec2::new(18.0, 18.0), |ui| ui.label(look::heading((at + 1).to_string())));
             column(ui, ui.available_width(), |ui| {
                 reasoned(ui, &step.what, &step.basis);
             });

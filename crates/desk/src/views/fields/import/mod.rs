@@ -200,7 +200,8 @@ fn refused(ui: &mut Ui, coming: &mut Coming) {
 /// The two acts at the end; gives whether the file is done with.
 fn end(desk: &mut Desk, ui: &mut Ui, coming: &Coming) -> bool {
     let taken = coming.taken();
-    if ui.add_enabled(taken > 0, egui::Button::new(t!("fields-take", count = taken))).clicked() {
+    let take = ui.add_enabled(taken > 0, egui::Button::new(t!("fields-take", count = taken)));
+    if take.on_disabled_hover_text(t!("fields-nothing-of-it-is-chosen")).clicked() {
         let (farm, taken) = ground::take(desk.document.farm(), &coming.found, &coming.becomes);
         desk.document.edit(|now| *now = farm);
         tell(desk, coming, &taken);

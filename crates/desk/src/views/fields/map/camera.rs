@@ -10,6 +10,8 @@ const CLOSEST: f64 = 0.02;
 const FARTHEST: f64 = 20_000.0;
 /// Room left about what is fitted, as a share of the map.
 const ROOM: f64 = 0.08;
+/// Room that stays at the right for half the name of a field there, in points.
+const NAME: f64 = 40.0;
 
 /// The middle of the map in metres of the projection, and metres a point.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -34,7 +36,7 @@ impl Camera {
     /// All of some bounds, moved away from the legend at the left as far as there is room for that.
     pub(super) fn beside_legend(bounds: &Bounds, size: Vec2) -> Self {
         let fitted = Self::fitting(bounds, size);
-        let free = (f64::from(size.x) * fitted.metres - f64::from(bounds.width())) / 2.0 - 8.0 * fitted.metres;
+        let free = (f64::from(size.x) * fitted.metres - f64::from(bounds.width())) / 2.0 - NAME * fitted.metres;
         let moved = free.clamp(0.0, 66.0 * fitted.metres);
         Self { middle: Coord { x: fitted.middle.x - moved, ..fitted.middle }, ..fitted }
     }

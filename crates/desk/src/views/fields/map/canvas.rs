@@ -316,8 +316,7 @@ fn draw(map: &mut State, desk: &Desk, ui: &Ui, response: &Response, near: Option
             painter.galley(place, galley, colours.ink);
         }
     }
-    let edge = if response.has_focus() { Stroke::new(2.0, colours.brass) } else { Stroke::new(1.0, colours.hairline) };
-    painter.rect_stroke(response.rect, 4, edge, egui::StrokeKind::Inside);
+    painter.rect_stroke(response.rect, 4, Stroke::new(1.0, colours.hairline), egui::StrokeKind::Inside);
 }
 
 fn furnish(map: &State, desk: &Desk, painter: &Painter, screen: &Screen, taken: &mut Taken, colours: &Colours) {

@@ -177,6 +177,7 @@ impl Default for State {
 /// The choice between the page of the field and the map; gives whether the map is shown.
 pub(super) fn tabs(desk: &mut Desk, ui: &mut Ui) -> bool {
     ui.horizontal(|ui| {
+        ui.spacing_mut().item_spacing.x = look::PAGES;
         for (name, open) in [(t!("fields-page-of-the-field"), false), (t!("fields-map"), true)] {
             if look::page(ui, name, desk.fields.map.open == open).clicked() {
                 desk.fields.map.open = open;

@@ -121,7 +121,8 @@ fn sketch(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
                 map.back();
             }
             ui.add_enabled_ui(is_enough, |ui| {
-                if ui.button(t!("fields-finish")).clicked() {
+                let finish = ui.button(t!("fields-finish"));
+                if finish.on_disabled_hover_text(t!("fields-not-enough-points-yet")).clicked() {
                     map.finish(desk);
                 }
             });

@@ -26,25 +26,28 @@ pub(super) fn show(map: &mut State, desk: &mut Desk, ui: &mut Ui) {
             Other::Surrounding(_) | Other::Gateway(..) => true,
         };
         ui.add_enabled_ui(has_points, |ui| {
-            if ui.selectable_label(map.editing, t!("fields-move-points")).clicked() {
+            let moving = ui.selectable_label(map.editing, t!("fields-move-points"));
+            if moving.on_disabled_hover_text(t!("fields-choose-a-boundary-first")).clicked() {
                 let editing = !map.editing;
                 map.drop_sketch();
                 map.editing = editing;
             }
         });
-        ui.checkbox(&mut map.snaps, t!("fields-snap")).on_hover_text(t!("fields-new-points-go-to-points-and"));
+        boxes::tick(ui, &mut map.snaps, t!("fields-snap")).on_hover_text(t!("fields-new-points-go-to-points-and"));
         if ui.selectable_label(map.picture_open, t!("fields-picture")).clicked() {
             map.picture_open = !map.picture_open;
         }
         ui.separator();
         let is_there = !map.land.bounds.is_none();
         ui.add_enabled_ui(is_there, |ui| {
-            if ui.button(t!("fields-fit-all")).clicked() {
+            let all = ui.button(t!("fields-fit-all"));
+            if all.on_disabled_hover_text(t!("fields-no-field-has-a-boundary-yet")).clicked() {
                 map.fit = Some(Fit::All);
             }
         });
         ui.add_enabled_ui(has_points, |ui| {
-            if ui.button(t!("fields-fit-chosen")).clicked() {
+            let chosen = ui.button(t!("fields-fit-chosen"));
+            if chosen.on_disabled_hover_text(t!("fields-choose-a-boundary-first")).clicked() {
                 map.ask_fit();
             }
         });

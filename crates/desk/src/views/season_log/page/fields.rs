@@ -53,7 +53,7 @@ pub(super) fn fields(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
             let open = ui.horizontal(|ui| {
                 let about = t!("season-log-more-about", name = field.name);
                 let open = triangle(ui, page.fold(&format!("field {id}")), &about);
-                boxes::slot(ui, name_width, |ui| ui.add(egui::Label::new(&field.name).truncate()));
+                boxes::slot(ui, name_width, |ui| ui.add(egui::Label::new(field.name.as_str()).truncate()));
                 boxes::quantity(ui, &t!("season-log-area-of", name = field.name), &mut field.area, AREA);
                 boxes::text(ui, &t!("season-log-crop-on", name = field.name), &mut field.crop, CROP);
                 boxes::text(ui, &t!("season-log-stage-on", name = field.name), &mut field.stage, STAGE);

@@ -41,9 +41,10 @@ pub(super) fn lines(ui: &mut Ui, page: &Page<'_>, state: &mut State, record: &mu
             let open = ui.horizontal(|ui| {
                 let open =
                     triangle(ui, page.fold(&format!("line {at}")), &t!("season-log-more-about", name = line.name));
-                let mut product = line.product.clone();
-                let say =
-                    |id: &Id| farm.products.get(id).map_or_else(|| line.name.clone(), |product| product.name.clone());
+                let mut product = line.product.to_string();
+                let say = |id: &Id| {
+                    farm.products.get(id).map_or_else(|| line.name.to_string(), |product| product.name.clone())
+                };
                 // The box of a choice grows with its words unless the room ends.
                 boxes::slot(ui, name_width, |ui| {
                     boxes::choice(ui, t!("season-log-product"), &mut product, &all, say, name_width);
@@ -61,7 +62,7 @@ pub(super) fn lines(ui: &mut Ui, page: &Page<'_>, state: &mut State, record: &mu
                 if take(ui, &line.name) {
                     taken = Some(at);
                 }
-                if product != line.product
+                if line.product != product
                     && let Some(other) = farm.products.get(&product)
                 {
                     replace(line, &product, other, units);
@@ -109,7 +110,7 @@ pub(super) fn lines(ui: &mut Ui, page: &Page<'_>, state: &mut State, record: &mu
         let mut line = record_line(&id, product, nothing.value(), units);
         line.amount = nothing;
         line.actives.clear();
-        line.lot = stock::only_lot(farm, page.log, &id, record.date);
+        line.lot = stock::only_lot(farm, page.log, &id, record.date).into();
         record.lines.push(line);
     }
 }
@@ -154,7 +155,7 @@ fn more(ui: &mut Ui, line: &mut RecordLine, lots: &[String]) {
         }),
         (t!("season-log-restricted"), |ui| {
             if ui.is_enabled() {
-                ui.checkbox(&mut line.restricted, t!("season-log-certified-use-only"))
+                boxes::tick(ui, &mut line.restricted, t!("season-log-certified-use-only"))
                     .accessible_name(of(t!("season-log-restricted-use")))
             } else {
                 ui.label(if line.restricted { t!("season-log-yes-certified-use-only") } else { t!("season-log-no") })

@@ -2,6 +2,7 @@
 
 use egui::Ui;
 use tankard_core::farm::{Left, Record};
+use tankard_core::language::yes_or_no;
 use tankard_core::quantity::Quantity;
 use tankard_core::rig::setting::Classes;
 use tankard_core::season::portion;
@@ -99,20 +100,19 @@ fn balance(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
     found.put(page.farm, &mut then);
     let spray = found.out.show(units);
     let first = then.lines.first();
-    let word = |is: bool| if is { "yes" } else { "no" };
     let says = t!(
         "season-log-mixed-in-from-that-of-spray",
         mixed = found.mixed.show(units),
-        all = word(found.loads == found.of),
+        all = yes_or_no(found.loads == found.of),
         loads = found.loads,
         of = found.of,
-        scaled = word(found.scaled),
-        less = word(!found.left.is_zero()),
+        scaled = yes_or_no(found.scaled),
+        less = yes_or_no(!found.left.is_zero()),
         left = found.left.show(units),
         out = spray,
-        over = word(rate.is_some()),
+        over = yes_or_no(rate.is_some()),
         rate = rate.map(|rate| rate.show(units)).unwrap_or_default(),
-        product = word(first.is_some()),
+        product = yes_or_no(first.is_some()),
         amount = first.map(|line| line.amount.show(units)).unwrap_or_default(),
         name = first.map_or("", |line| &line.name)
     );

@@ -14,7 +14,7 @@ use std::collections::HashMap;
 use std::path::Path;
 use std::rc::Rc;
 
-use egui::{Align, Layout, Margin, ScrollArea, Ui};
+use egui::{Margin, ScrollArea, Ui};
 use jiff::civil::{Date, DateTime};
 use tankard_core::farm::{Farm, Id, Record, RecordLine};
 use tankard_core::finding::{Finding, Subject};
@@ -67,14 +67,14 @@ struct Used {
 }
 
 impl Used {
-    fn weeds_on(&self, farm: &Farm, field: &Id) -> Vec<String> {
+    fn weeds_on(&self, farm: &Farm, field: &str) -> Vec<String> {
         let mut weeds = self.weeds.borrow_mut();
-        weeds.entry(field.clone()).or_insert_with(|| used::weeds_on(farm, field)).clone()
+        weeds.entry(field.to_owned()).or_insert_with(|| used::weeds_on(farm, field)).clone()
     }
 
-    fn lots_of(&self, (farm, log): (&Farm, &Log), product: &Id, day: Date) -> Vec<String> {
+    fn lots_of(&self, (farm, log): (&Farm, &Log), product: &str, day: Date) -> Vec<String> {
         let mut lots = self.lots.borrow_mut();
-        lots.entry((product.clone(), day)).or_insert_with(|| stock::lots(farm, log, product, day)).clone()
+        lots.entry((product.to_owned(), day)).or_insert_with(|| stock::lots(farm, log, product, day)).clone()
     }
 
     fn of(farm: &Farm) -> Self {
@@ -214,12 +214,18 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
     let mut act = None;
     let mut said = None;
     seal::banner(&mut desk.season_log.seal, ui, revision, id, original);
+    // The head stays in sight, so that the record can be closed from everywhere in it.
+    egui::Frame::new().inner_margin(Margin { left: 16, right: 16, top: 10, bottom: 0 }).show(ui, |ui| {
+        ui.set_width(ui.available_width());
+        ui.spacing_mut().item_spacing.y = 2.0;
+        let state = &mut desk.season_log.page;
+        part(ui, "head", |ui| head(ui, state, farm, id, &mut record, is_open, &mut act));
+    });
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
-        egui::Frame::new().inner_margin(Margin { left: 16, right: 16, top: 10, bottom: 16 }).show(ui, |ui| {
+        egui::Frame::new().inner_margin(Margin { left: 16, right: 16, top: 0, bottom: 16 }).show(ui, |ui| {
             ui.set_width(ui.available_width());
             ui.spacing_mut().item_spacing.y = 2.0;
             let state = &mut desk.season_log.page;
-            part(ui, "head", |ui| head(ui, state, farm, id, &mut record, is_open, &mut act));
             let Judged { asked, outside } = state.outside(revision, farm, &log, id, now.date());
             offers::set(ui.ctx(), &outside);
             part(ui, "as sprayed", |ui| as_sprayed(ui, &page, &outside));
@@ -286,31 +292,31 @@ fn head(
     is_open: bool,
     act: &mut Option<Act>,
 ) {
+    let pass = record.pass.clone().filter(|pass| farm.passes.contains_key(pass));
     ui.horizontal(|ui| {
-        ui.with_layout(Layout::right_to_left(Align::Center), |ui| {
-            if boxes::act(ui, t!("season-log-close")).accessible_name(t!("season-log-close-the-record")).clicked() {
-                *act = Some(Act::Close);
-            }
-            if boxes::act(ui, t!("season-log-remove")).accessible_name(t!("season-log-remove-the-record")).clicked() {
-                state.removing = Some(id.to_owned());
-            }
-            if let Some(pass) = record.pass.as_ref().filter(|pass| farm.passes.contains_key(pass))
-                && boxes::act(ui, t!("season-log-show-its-plan")).clicked()
-            {
-                *act = Some(Act::ShowPlan(pass.clone()));
-            }
-            let sheet =
-                boxes::act(ui, t!("season-log-for-workers")).accessible_name(t!("season-log-sheet-for-workers"));
-            if sheet.on_hover_text(t!("season-log-what-is-displayed-for-workers-after")).clicked() {
-                *act = Some(Act::PrintForWorkers);
-            }
-            ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
-                let width = ui.available_width();
-                look::read_only(ui, !is_open, |ui| {
-                    drop(boxes::text(ui, t!("season-log-name-of-the-pass"), &mut record.name, width));
-                });
-            });
+        // From left to right, as Tab goes: the name has what the acts leave.
+        let mut acts = vec![t!("season-log-for-workers"), t!("season-log-remove"), t!("season-log-close")];
+        acts.extend(pass.is_some().then(|| t!("season-log-show-its-plan")));
+        let acts: f32 = acts.iter().map(|act| look::width(ui, *act) + ui.spacing().item_spacing.x).sum();
+        let width = ui.available_width() - acts;
+        look::read_only(ui, !is_open, |ui| {
+            drop(boxes::text(ui, t!("season-log-name-of-the-pass"), &mut record.name, width));
         });
+        let sheet = boxes::act(ui, t!("season-log-for-workers")).accessible_name(t!("season-log-sheet-for-workers"));
+        if sheet.on_hover_text(t!("season-log-what-is-displayed-for-workers-after")).clicked() {
+            *act = Some(Act::PrintForWorkers);
+        }
+        if let Some(pass) = pass
+            && boxes::act(ui, t!("season-log-show-its-plan")).clicked()
+        {
+            *act = Some(Act::ShowPlan(pass.to_string()));
+        }
+        if boxes::act(ui, t!("season-log-remove")).accessible_name(t!("season-log-remove-the-record")).clicked() {
+            state.removing = Some(id.to_owned());
+        }
+        if boxes::act(ui, t!("season-log-close")).accessible_name(t!("season-log-close-the-record")).clicked() {
+            *act = Some(Act::Close);
+        }
     });
     if state.removing.as_deref() == Some(id) {
         ui.add_space(4.0);

@@ -1,7 +1,7 @@
 //! What came of it: how weeds and crop were rated, photos, notes. A look is a line, and is opened to be typed over.
 
 use egui::Ui;
-use tankard_core::farm::{Effect, Id, Outcome, Record};
+use tankard_core::farm::{Effect, Outcome, Record, Text};
 use tankard_core::finding::Level;
 use tankard_core::season::trials::days_after;
 use tankard_core::t;
@@ -47,7 +47,7 @@ impl What {
         }
     }
 
-    fn effect(self, words: String) -> Option<Effect> {
+    fn effect(self, words: Text) -> Option<Effect> {
         match self {
             Self::Control => Some(Effect::Control(words)),
             Self::Injury => Some(Effect::Injury(words)),
@@ -86,7 +86,8 @@ pub(super) fn outcomes(ui: &mut Ui, page: &Page<'_>, record: &mut Record) -> Opt
             let open = ui.horizontal(|ui| {
                 let number = at + 1;
                 let open = triangle(ui, key, &t!("season-log-look-words", number = number, words = words_of(outcome)));
-                let field = of.fields.get(&outcome.field).map_or(outcome.field.as_str(), |field| field.name.as_str());
+                let field =
+                    of.fields.get(outcome.field.as_str()).map_or(outcome.field.as_str(), |field| field.name.as_str());
                 let cell = |ui: &mut Ui, width: f32, text: String| {
                     boxes::slot(ui, width, |ui| ui.add(egui::Label::new(text).truncate()));
                 };
@@ -137,7 +138,7 @@ fn words_of(outcome: &Outcome) -> String {
         Some(Effect::Control(weed) | Effect::Injury(weed)) if weed.trim().is_empty() => {
             What::of(outcome.effect.as_ref()).words().to_owned()
         }
-        Some(Effect::Control(weed)) => weed.clone(),
+        Some(Effect::Control(weed)) => weed.to_string(),
         Some(Effect::Injury(words)) => t!("season-log-injury", words = words),
         None if outcome.note.trim().is_empty() => t!("season-log-photo").to_owned(),
         None => outcome.note.trim().to_owned(),
@@ -152,13 +153,13 @@ fn words_of(outcome: &Outcome) -> String {
 fn next(page: &Page<'_>, record: &Record) -> Outcome {
     let last = record.outcomes.last();
     let today = page.now.date();
-    let field: Id =
-        last.map(|last| last.field.clone()).or_else(|| record.fields.keys().next().cloned()).unwrap_or_default();
+    let field: Text =
+        last.map(|last| last.field.clone()).or_else(|| record.fields.keys().next().map(Text::from)).unwrap_or_default();
     let done = |weed: &str| {
         let mut here = record.outcomes.iter().filter(|outcome| outcome.field == field && outcome.date == today);
-        here.any(|outcome| outcome.effect == Some(Effect::Control(weed.to_owned())))
+        here.any(|outcome| outcome.effect == Some(Effect::Control(weed.into())))
     };
-    let weed = record.weeds.iter().find(|weed| !done(weed.trim())).map(|weed| weed.trim().to_owned());
+    let weed = record.weeds.iter().find(|weed| !done(weed.trim())).map(|weed| Text::from(weed.trim()));
     Outcome {
         field: field.clone(),
         date: today,
@@ -166,15 +167,16 @@ fn next(page: &Page<'_>, record: &Record) -> Outcome {
         rating: None,
         by: last.map_or_else(|| record.operator.clone(), |last| last.by.clone()),
         photos: Vec::new(),
-        note: String::new(),
+        note: Text::new(),
     }
 }
 
 /// A look, to be typed over; gives what went wrong with a photo.
 fn form(ui: &mut Ui, page: &Page<'_>, of: &Record, outcome: &mut Outcome) -> Option<String> {
-    let fields: Vec<Id> = of.fields.keys().cloned().collect();
-    let name = |id: &Id| {
-        of.fields.get(id).map_or_else(|| t!("season-log-choose-a-field").to_owned(), |field| field.name.clone())
+    let fields: Vec<Text> = of.fields.keys().map(Text::from).collect();
+    let name = |id: &Text| {
+        let field = of.fields.get(id.as_str());
+        field.map_or_else(|| t!("season-log-choose-a-field").to_owned(), |field| field.name.to_string())
     };
     pair(
         ui,
@@ -189,7 +191,7 @@ fn form(ui: &mut Ui, page: &Page<'_>, of: &Record, outcome: &mut Outcome) -> Opt
     let before = what;
     let mut words = match &outcome.effect {
         Some(Effect::Control(words) | Effect::Injury(words)) => words.clone(),
-        None => String::new(),
+        None => Text::new(),
     };
     let offered = offered(page, of, outcome, what);
     let second = match before {
@@ -220,7 +222,7 @@ fn form(ui: &mut Ui, page: &Page<'_>, of: &Record, outcome: &mut Outcome) -> Opt
             }
         }),
     );
-    outcome.effect = what.effect(if what == before { words } else { String::new() });
+    outcome.effect = what.effect(if what == before { words } else { Text::new() });
     pair(
         ui,
         (t!("season-log-looked"), |ui| {

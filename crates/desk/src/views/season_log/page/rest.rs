@@ -1,7 +1,7 @@
 //! What is seldom typed: for whom it was sprayed, and against which weeds.
 
 use egui::Ui;
-use tankard_core::farm::{Customer, Record};
+use tankard_core::farm::{Customer, Record, Text};
 use tankard_core::t;
 
 use super::Page;
@@ -10,7 +10,11 @@ use crate::parts::boxes;
 
 /// The weeds that it was meant for.
 pub(super) fn weeds(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
-    let summary = if record.weeds.is_empty() { t!("season-log-not-typed").to_owned() } else { record.weeds.join(", ") };
+    let summary = if record.weeds.is_empty() {
+        t!("season-log-not-typed").to_owned()
+    } else {
+        record.weeds.iter().map(Text::as_str).collect::<Vec<_>>().join(", ")
+    };
     folded(ui, page.fold("weeds"), t!("season-log-weeds"), &summary, |ui| {
         let width = ui.available_width();
         names(
@@ -26,13 +30,13 @@ pub(super) fn weeds(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
 /// For whom it was sprayed, where that is not the farm itself.
 pub(super) fn customer(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
     let name = record.customer.as_ref().map(|customer| customer.name.trim().to_owned()).unwrap_or_default();
-    let summary = match &record.customer {
+    let summary = match record.customer.as_deref() {
         None => t!("season-log-head-none").to_owned(),
         Some(Customer { copied: Some(day), .. }) => t!("season-log-copy-handed-over-on", name = name, day = day),
         Some(_) => name,
     };
     folded(ui, page.fold("customer"), t!("season-log-customer"), &summary, |ui| {
-        let mut customer = record.customer.clone().unwrap_or_default();
+        let mut customer = record.customer.as_deref().cloned().unwrap_or_default();
         let before = customer.name.clone();
         pair(
             ui,
@@ -76,12 +80,12 @@ pub(super) fn customer(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
             customer.address.clone_from(&known.address);
             customer.phone.clone_from(&known.phone);
         }
-        record.customer = (customer != Customer::default()).then_some(customer);
+        record.customer = (customer != Customer::default()).then(|| Box::new(customer));
     });
 }
 
 fn known<'a>(page: &Page<'a>, name: &str) -> Option<&'a Customer> {
-    let all = page.farm.records.values().filter_map(|record| Some((record.date, record.customer.as_ref()?)));
+    let all = page.farm.records.values().filter_map(|record| Some((record.date, record.customer.as_deref()?)));
     all.filter(|(_, known)| known.name == name && !name.is_empty())
         .max_by_key(|(date, _)| *date)
         .map(|(_, known)| known)

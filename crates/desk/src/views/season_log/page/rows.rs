@@ -1,11 +1,12 @@
 //! How the page of a record is laid out: sections, labelled boxes side by side, rows in columns, soft lines under them.
 
 use egui::{Sense, Ui, UiBuilder, Vec2};
-use tankard_core::farm::Id;
+use tankard_core::farm::{Id, Text};
 use tankard_core::finding::Level;
 use tankard_core::t;
 
 use crate::look;
+use crate::parts::boxes::Typed;
 use crate::parts::{boxes, mark};
 
 /// Width of a label before a box.
@@ -77,6 +78,8 @@ pub(super) fn pair<L, R>(
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 8.0;
         boxes::slot(ui, width, |ui| labelled(ui, left.0, left.1));
+        // In line with the second column at the head of the page.
+        ui.add_space(8.0);
         boxes::slot(ui, width, |ui| labelled(ui, right.0, right.1));
     });
 }
@@ -91,8 +94,9 @@ pub(super) fn box_width(ui: &Ui) -> f32 {
     BOX.min(ui.available_width())
 }
 
+/// A label in small letters, as on all other pages, before what has it as its name.
 pub(super) fn labelled<R>(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui) -> R) {
-    boxes::slot(ui, LABEL, |ui| ui.label(look::soft(ui, label)));
+    boxes::slot(ui, LABEL, |ui| ui.label(look::soft(ui, boxes::uncapital(label))));
     add(ui);
 }
 
@@ -138,7 +142,9 @@ pub(super) fn add(ui: &mut Ui, prompt: &str, all: &[Id], name: impl Fn(&Id) -> O
     if all.is_empty() || !ui.is_enabled() {
         return None;
     }
-    ui.add_space(2.0);
+    if !ui.layout().main_dir().is_horizontal() {
+        ui.add_space(2.0);
+    }
     let mut picked = Id::new();
     let say = |id: &Id| name(id).unwrap_or_else(|| prompt.to_owned());
     boxes::choice(ui, prompt.trim_end_matches('…'), &mut picked, all, say, 180.0);
@@ -146,7 +152,7 @@ pub(super) fn add(ui: &mut Ui, prompt: &str, all: &[Id], name: impl Fn(&Id) -> O
 }
 
 /// A box for text, and beside it what was typed before to choose from.
-pub(super) fn with_before(ui: &mut Ui, name: &str, value: &mut String, width: f32, hint: &str, before: &[String]) {
+pub(super) fn with_before(ui: &mut Ui, name: &str, value: &mut impl Typed, width: f32, hint: &str, before: &[String]) {
     with_offers(ui, name, value, width, hint, (before, t!("season-log-typed-before")));
 }
 
@@ -154,7 +160,7 @@ pub(super) fn with_before(ui: &mut Ui, name: &str, value: &mut String, width: f3
 pub(super) fn with_offers(
     ui: &mut Ui,
     name: &str,
-    value: &mut String,
+    value: &mut impl Typed,
     width: f32,
     hint: &str,
     (offered, what): (&[String], &str),
@@ -165,7 +171,7 @@ pub(super) fn with_offers(
         ui.spacing_mut().item_spacing.x = 2.0;
         boxes::text_or_empty(ui, name, value, if is_offered { width - PICK - 2.0 } else { width }, hint);
         if is_offered && let Some(chosen) = pick(ui, &format!("{name}, {what}"), offered) {
-            *value = chosen;
+            *value = chosen.into();
         }
     });
 }
@@ -263,8 +269,8 @@ pub(super) fn offer(ui: &mut Ui, says: &str, act: &str) -> bool {
 }
 
 /// Names apart by commas, as they are typed.
-pub(super) fn names(ui: &mut Ui, name: &str, value: &mut Vec<String>, width: f32, hint: &str) {
-    let mut text = value.join(", ");
+pub(super) fn names(ui: &mut Ui, name: &str, value: &mut Vec<Text>, width: f32, hint: &str) {
+    let mut text = value.iter().map(Text::as_str).collect::<Vec<_>>().join(", ");
     boxes::text_or_empty(ui, name, &mut text, width, hint);
     let typed = names_of(&text);
     if typed != *value {
@@ -273,9 +279,9 @@ pub(super) fn names(ui: &mut Ui, name: &str, value: &mut Vec<String>, width: f32
 }
 
 /// A comma that was just typed leaves an empty name at the end, so that the next one can follow it.
-fn names_of(text: &str) -> Vec<String> {
+fn names_of(text: &str) -> Vec<Text> {
     if text.trim().is_empty() {
         return Vec::new();
     }
-    text.split(',').map(|name| name.trim_start().to_owned()).collect()
+    text.split(',').map(|name| name.trim_start().into()).collect()
 }

@@ -96,7 +96,7 @@ fn forecast(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
         if let Some(now) = now
             && boxes::act(ui, t!("season-log-show-the-forecast-for-these-hours")).clicked()
         {
-            record.expected = Some(now);
+            record.expected = Some(Box::new(now));
         }
         ui.with_layout(Layout::left_to_right(Align::Center), |ui| {
             if let Some(source) = source {
@@ -163,7 +163,7 @@ fn readings(ui: &mut Ui, units: Units, record: &mut Record) {
 /// The forecast for the hours in which it really was sprayed, where it is not that which is kept.
 fn for_its_hours(farm: &Farm, record: &Record, plan: &Plan) -> Option<Expected> {
     record.start.filter(|_| farm.passes.get(&plan.pass).is_some_and(|pass| pass.date == record.date))?;
-    outside::expected(farm, plan, record.start, record.end).filter(|now| record.expected.as_ref() != Some(now))
+    outside::expected(farm, plan, record.start, record.end).filter(|now| record.expected.as_deref() != Some(now))
 }
 
 /// "4 to 9 mph", or one figure where both ends are alike.
@@ -175,7 +175,8 @@ fn ends<Q: Quantity>(range: &(AsTyped<Q>, AsTyped<Q>), units: Units) -> String {
 /// A labelled box, and beside it what was expected.
 fn beside(ui: &mut Ui, label: &str, expected: &str, add: impl FnOnce(&mut Ui)) {
     ui.horizontal(|ui| {
-        let width = (LABEL + SHORT + 60.0).min(ui.available_width());
+        // In line with the second column at the head of the page.
+        let width = (ui.available_width() / 2.0).max((LABEL + SHORT + 60.0).min(ui.available_width()));
         boxes::slot(ui, width, |ui| labelled(ui, label, add));
         if !expected.is_empty() {
             ui.add(egui::Label::new(look::soft(ui, expected)).truncate());

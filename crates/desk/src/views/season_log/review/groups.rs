@@ -16,8 +16,8 @@ use super::{Shown, notes, sheet};
 use crate::look;
 use crate::parts::{boxes, mark};
 
-/// Width of the names of fields.
-const FIELD: f32 = 150.0;
+/// Least and most width of the names of fields.
+const FIELD: (f32, f32) = (150.0, 420.0);
 /// Least and most width of a season.
 const SEASON: (f32, f32) = (62.0, 120.0);
 /// Height of a line of a cell.
@@ -71,14 +71,18 @@ fn cell(field: &FieldGroups, kind: ProductKind, year: i16) -> Vec<(String, bool)
 }
 
 fn matrix(ui: &mut Ui, all: &[&FieldGroups], kind: ProductKind, years: &[i16]) {
-    let fields = all.iter().filter(|field| rows(field, kind).next().is_some());
+    let fields: Vec<_> = all.iter().filter(|field| rows(field, kind).next().is_some()).collect();
     ScrollArea::horizontal().id_salt("groups").show(ui, |ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         let colours = look::colours(ui);
-        let room = (ui.available_width() - FIELD) / years.len().max(1) as f32;
+        let room = (ui.available_width() - FIELD.0) / years.len().max(1) as f32;
         let season = room.clamp(SEASON.0, SEASON.1);
-        let wide = FIELD + season * years.len() as f32;
-        let left = |at: usize| FIELD + season * at as f32;
+        // What the seasons leave is for the names.
+        let free = ui.available_width() - season * years.len() as f32;
+        let longest = fields.iter().map(|field| look::width(ui, &field.name)).fold(0.0, f32::max) + 16.0;
+        let names = longest.min(FIELD.1).min(free).max(FIELD.0);
+        let wide = names + season * years.len() as f32;
+        let left = |at: usize| names + season * at as f32;
         let (head, _) = ui.allocate_exact_size(Vec2::new(wide, table::ROW), Sense::hover());
         for (at, year) in years.iter().enumerate() {
             let place = head.left_center() + Vec2::X * (left(at) + 14.0);
@@ -99,7 +103,7 @@ fn matrix(ui: &mut Ui, all: &[&FieldGroups], kind: ProductKind, years: &[i16]) {
             let (place, response) = ui.allocate_exact_size(size, Sense::hover());
             let painter = ui.painter();
             let mut job = egui::text::LayoutJob::simple_singleline(field.name.clone(), look::body(false), colours.ink);
-            job.wrap = egui::text::TextWrapping::truncate_at_width(FIELD - 10.0);
+            job.wrap = egui::text::TextWrapping::truncate_at_width(names - 10.0);
             painter.galley(place.min + Vec2::Y * 2.0, painter.layout_job(job), colours.ink);
             let mut said = Vec::new();
             for (at, year) in years.iter().enumerate() {

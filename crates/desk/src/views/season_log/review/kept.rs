@@ -158,7 +158,7 @@ pub struct Kept {
 /// What was kept, where nothing that it depends on has changed, or else what is new. `None` where nothing is recorded.
 pub(super) fn fresh(
     before: Option<Kept>,
-    farm: &Farm,
+    index: &Rc<Index>,
     revision: u64,
     asked: &mut Asked,
     this_year: i16,
@@ -172,12 +172,11 @@ pub(super) fn fresh(
     let (index, fields, crops, trials) = if let Some(kept) = before {
         (kept.index, kept.fields, kept.crops, kept.trials)
     } else {
-        let index = Index::of(farm);
         let mut fields: Vec<(Id, String)> = index.fields().map(|(id, name)| (id.clone(), name.to_owned())).collect();
         fields.sort_by_cached_key(|(_, name)| by_number(name));
         let mut crops: Vec<String> = index.crops().map(str::to_owned).collect();
         crops.sort_by_key(|crop| (crop.is_empty(), crop.to_lowercase()));
-        (Rc::new(index), Rc::new(fields), Rc::new(crops), None)
+        (Rc::clone(index), Rc::new(fields), Rc::new(crops), None)
     };
     // What is gone from the records is no longer chosen.
     asked.field.take_if(|field| fields.iter().all(|(id, _)| id != field));

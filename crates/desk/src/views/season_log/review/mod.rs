@@ -5,6 +5,7 @@ mod adjuvants;
 mod cost;
 mod groups;
 mod kept;
+mod laid;
 mod outcomes;
 mod overview;
 mod paper;
@@ -50,7 +51,7 @@ fn no_product() -> &'static str {
 }
 
 /// The pages.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum Page {
     /// Passes and ground.
     #[default]
@@ -113,6 +114,7 @@ pub struct State {
     /// Which records count.
     pub asked: Asked,
     kept: Option<Kept>,
+    laid: laid::Laid,
     products: products::State,
     groups: groups::State,
     cost: cost::By,
@@ -140,12 +142,16 @@ struct Shown<'a> {
 pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
     let today = desk.now().date();
     let revision = desk.document.revision();
+    let Some(index) = laid::of(desk, revision) else {
+        laid::wait(desk, ui);
+        return;
+    };
     let farm = desk.document.farm();
     let state = &mut desk.season_log.review;
-    state.kept = kept::fresh(state.kept.take(), farm, revision, &mut state.asked, today.year());
+    state.kept = kept::fresh(state.kept.take(), &index, revision, &mut state.asked, today.year());
     let Some(mut kept) = state.kept.take() else { return };
     let mut printing = false;
-    let frame = Frame::new().inner_margin(Margin { left: 16, right: 16, top: 2, bottom: 8 });
+    let frame = Frame::new().inner_margin(Margin { left: 16, right: 16, top: 8, bottom: 8 });
     Panel::top("review choices")
         .frame(frame)
         .show_separator_line(false)
@@ -177,7 +183,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
     CentralPanel::default().frame(Frame::new().inner_margin(margin)).show(ui, |ui| {
         let page = state.page;
         // Each page keeps its own place.
-        ScrollArea::vertical().id_salt(("review", page.name())).auto_shrink(false).show(ui, |ui| {
+        ScrollArea::vertical().id_salt(("review", page)).auto_shrink(false).show(ui, |ui| {
             ui.set_width(ui.available_width() - 12.0);
             by_keys(ui);
             ui.label(look::title(page.name()));

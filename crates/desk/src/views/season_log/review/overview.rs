@@ -111,11 +111,10 @@ fn so_far(ui: &mut Ui, shown: &Shown<'_>, passes: &Passes) {
         .skip(skipped)
         .map(|year| {
             let months = passes.months.iter().filter(|month| month.year == year.year);
-            // What is still to come of this season is not drawn.
-            let known = |month: &&Month| {
-                let is_past = year.year == shown.this_year && month.month <= shown.this_month;
-                year.year < shown.this_year || is_past || month.passes > 0
-            };
+            // What is still to come of a season is not drawn: it ends with this month, or with the last one that was worked.
+            let worked = months.clone().filter(|month| month.passes > 0).map(|month| month.month).max().unwrap_or(0);
+            let now = if year.year == shown.this_year { shown.this_month } else { 0 };
+            let known = |month: &&Month| year.year < shown.this_year || month.month <= worked.max(now);
             Series {
                 name: year.year.to_string(),
                 values: months.take_while(known).map(|month| figures.area(month.so_far)).collect(),

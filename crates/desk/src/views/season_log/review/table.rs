@@ -6,6 +6,7 @@ use egui::{Color32, FontId, Pos2, Rect, Response, ScrollArea, Sense, Stroke, Ui,
 use tankard_core::t;
 
 use crate::look;
+use crate::parts::figures;
 
 /// Height of a row.
 pub(super) const ROW: f32 = 22.0;
@@ -116,9 +117,6 @@ fn one(
     if lead && (response.hovered() || response.has_focus()) {
         ui.painter().rect_filled(place, 0, colours.selected);
     }
-    if response.has_focus() {
-        ui.painter().rect_stroke(place, 2, Stroke::new(1.5, colours.brass), egui::StrokeKind::Inside);
-    }
     if response.gained_focus() {
         response.scroll_to_me(None);
     }
@@ -126,7 +124,9 @@ fn one(
     for (at, ((column, from, wide), text)) in places.0.iter().zip(cells).enumerate() {
         let place = Rect::from_min_size(place.min + Vec2::X * *from, Vec2::new(*wide, ROW));
         let colour = if lead && at == 0 { colours.brass } else { colours.ink };
-        if cell(ui, place, text, matches!(column, Column::Figure(..)), look::body(false), colour) {
+        let is_figure = matches!(column, Column::Figure(..));
+        let shown = if is_figure { &figures::padded(text) } else { text };
+        if cell(ui, place, shown, is_figure, look::body(false), colour) {
             cut.push(text.as_str());
         }
     }

@@ -6,7 +6,6 @@ use egui::{Align, Label, Layout, RichText, ScrollArea, Ui};
 use jiff::civil::Date;
 use tankard_core::farm::{Calibration, Id, Rig, Test};
 use tankard_core::finding::Level;
-use tankard_core::quantity::number::show as number;
 use tankard_core::quantity::{AsTyped, Quantity, Share, Units};
 use tankard_core::rig::calibration::{Calibrated, State, judge};
 use tankard_core::t;
@@ -149,7 +148,7 @@ fn verdict(judged: &Calibrated, units: Units) -> (Option<Level>, String) {
 pub(super) fn signed(share: Share) -> String {
     let percent = (share.to_percent() * 10.0).round() / 10.0;
     let sign = if percent > 0.0 { "+" } else { "" };
-    format!("{sign}{} %", number(percent, 1))
+    format!("{sign}{percent:.1} %")
 }
 
 /// The acts that begin a calibration.

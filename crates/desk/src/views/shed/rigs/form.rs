@@ -115,7 +115,7 @@ fn pulse(ui: &mut Ui, rig: &mut Rig) {
 /// A time of a few minutes.
 fn time(ui: &mut Ui, name: &str, value: &mut Option<AsTyped<Duration>>, beside: &str) {
     lines(ui, name, |ui| {
-        boxes::quantity_in(ui, name, value, 120.0, t!("shed-not-known"), "min");
+        boxes::quantity_in(ui, name, value, 120.0, &t!("parts-e-g", example = "20 min"), "min");
         word(ui, beside);
     });
 }

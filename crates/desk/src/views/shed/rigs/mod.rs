@@ -8,7 +8,7 @@ mod ways;
 
 use std::sync::Arc;
 
-use egui::{Checkbox, Stroke, Ui};
+use egui::Ui;
 use tankard_core::begin::new_rig;
 use tankard_core::farm::{Farm, Id, Pass, Rig};
 use tankard_core::plausible::Slot;
@@ -181,10 +181,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
 
 /// A box to tick, which a page of quiet boxes must not hide.
 fn tick(ui: &mut Ui, name: &str, text: &str, value: &mut bool) {
-    ui.scope(|ui| {
-        ui.visuals_mut().widgets.inactive.bg_stroke = Stroke::new(1.0, look::colours(ui).soft);
-        ui.add(Checkbox::new(value, text)).accessible_name(name);
-    });
+    boxes::tick(ui, value, text).accessible_name(name);
 }
 
 fn optional<Q: Quantity>(ui: &mut Ui, name: &str, value: &mut Option<AsTyped<Q>>, units: Units, beside: &str) {
@@ -212,7 +209,7 @@ fn typed<Q: Quantity>(
     beside: &str,
 ) {
     lines(ui, name, |ui| {
-        boxes::quantity_hinted(ui, name, value, 120.0, t!("shed-not-known"));
+        boxes::quantity_or_none(ui, name, value, 120.0);
         if let Some(slot) = slot {
             offers::at_box(ui, name, &slot);
         }

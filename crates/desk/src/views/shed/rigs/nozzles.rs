@@ -108,6 +108,7 @@ fn acts(bench: &mut Bench, ui: &mut Ui, rig_id: &Id, rig: &mut Rig) {
         rig.sets.insert(id.clone(), NozzleSet { name: t!("shed-new-set").to_owned(), ..NozzleSet::default() });
         bench.state.rigs.set = Some(id);
         bench.state.rigs.removing = None;
+        boxes::want(ui.ctx(), t!("shed-name-of-the-set"));
         return;
     }
     let Some(id) = bench.state.rigs.set.clone() else { return };
@@ -276,7 +277,7 @@ fn size(ui: &mut Ui, set: &mut NozzleSet, units: Units) {
 fn rated(ui: &mut Ui, (rig, id): (&Id, &Id), set: &mut NozzleSet, units: Units) {
     line(ui, t!("shed-a-new-one-gives"), |ui| {
         let mut flow = set.rated.as_ref().map(|rated| rated.flow.clone());
-        boxes::quantity_hinted(ui, t!("shed-a-new-one-gives"), &mut flow, SMALL, t!("shed-not-known"));
+        boxes::quantity_or_none(ui, t!("shed-a-new-one-gives"), &mut flow, SMALL);
         offers::at_box(ui, t!("shed-a-new-one-gives"), &Slot::RatedFlow { rig: rig.clone(), set: id.clone() });
         match (flow, &mut set.rated) {
             (Some(flow), Some(rated)) => rated.flow = flow,
@@ -430,6 +431,7 @@ fn droplets(ui: &mut Ui, set: &mut NozzleSet, units: Units) {
         {
             let class = set.droplets.last().map_or(Droplets::Medium, |line| line.class);
             set.droplets.push(ClassAt { at, class });
+            boxes::want(ui.ctx(), &t!("shed-pressure-line", line = set.droplets.len()));
         }
     });
 }

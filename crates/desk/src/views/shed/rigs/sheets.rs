@@ -92,7 +92,7 @@ fn ways(ui: &mut Ui, plan: &RinsePlan, units: Units) {
             continue;
         }
         let mut beneath: Vec<&str> =
-            plan.ways.iter().filter(|other| words(other) == each).map(|other| other.source).collect();
+            plan.ways.iter().filter(|other| words(other) == each).map(|other| other.basis.source()).collect();
         if !way.on_board {
             beneath.push(t!("shed-more-than-the-clean-water-tank"));
         }

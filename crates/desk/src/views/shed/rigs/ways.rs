@@ -291,7 +291,8 @@ fn figures(ui: &mut Ui, bar: impl FnOnce(&mut Ui), average: &str, new: &str) {
     });
     super::super::small(ui);
     for text in [average, new] {
-        ui.allocate_ui_with_layout(Vec2::new(FIGURE, 14.0), Layout::right_to_left(Align::Center), |ui| {
+        // As high as its letters, so that both stand on one line.
+        ui.allocate_ui_with_layout(Vec2::new(FIGURE, 16.0), Layout::right_to_left(Align::Center), |ui| {
             ui.set_min_width(FIGURE);
             ui.label(RichText::new(text).color(look::colours(ui).soft));
         });

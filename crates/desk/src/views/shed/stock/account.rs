@@ -2,6 +2,7 @@
 
 use egui::{Ui, Vec2};
 use tankard_core::farm::{Farm, Id, Product};
+use tankard_core::language::yes_or_no;
 use tankard_core::quantity::{Amount, Quantity};
 use tankard_core::stock::{self, Account};
 use tankard_core::t;
@@ -130,7 +131,7 @@ fn since(account: &Account, product: &Product, farm: &Farm) -> String {
         day = sheets::day(day),
         counted = counted,
         since = since,
-        which = if product.counted_after { "yes" } else { "no" }
+        which = yes_or_no(product.counted_after)
     )
 }
 

@@ -4,6 +4,7 @@
 use egui::{Label, Ui};
 use jiff::civil::Date;
 use tankard_core::farm::{Container, ContainerKind, Empties, Farm, Id, Moved, Movement, Product};
+use tankard_core::language::yes_or_no;
 use tankard_core::quantity::{Amount, AsTyped, Price, Quantity, Units};
 use tankard_core::stock::{self, Account, Entry};
 use tankard_core::t;
@@ -154,6 +155,8 @@ pub(super) fn acts(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &Product, e
         ui.set_width(ui.available_width());
         // On the sheet a pale box would not be seen without its outline.
         ui.visuals_mut().widgets.inactive.bg_stroke = egui::Stroke::new(1.0, look::colours(ui).hairline);
+        // Nor would two of them be told apart that touch.
+        ui.spacing_mut().item_spacing.y = 4.0;
         ui.label(look::strong(form.what.text().trim_end_matches('…')));
         ui.push_id((id, form.what as u8), |ui| match form.what {
             What::Bought => bought(bench, ui, product, &mut form),
@@ -255,7 +258,7 @@ fn in_the_count(ui: &mut Ui, product: &Product, form: &Form) {
         let text = t!(
             "shed-it-was-counted-on-what-happened",
             counted = sheets::day(counted),
-            which = if product.counted_after { "yes" } else { "no" }
+            which = yes_or_no(product.counted_after)
         );
         boxes::say(ui, &text);
     }
@@ -285,7 +288,7 @@ fn bought(bench: &Bench, ui: &mut Ui, product: &Product, form: &mut Form) {
     if product.counted.is_none() {
         boxes::say(ui, t!("shed-no-day-of-a-count-is-typed-so-purchases"));
         if product.containers.iter().all(|container| container.full == 0 && container.opened.is_none()) {
-            ui.checkbox(&mut form.none_before, t!("shed-there-was-none-of-it-before"));
+            boxes::tick(ui, &mut form.none_before, t!("shed-there-was-none-of-it-before"));
         }
     }
 }
@@ -321,7 +324,7 @@ fn back(bench: &Bench, ui: &mut Ui, id: &str, product: &Product, form: &mut Form
         let alike = |one: &&Empties| one.kind == form.kind && form.size.as_ref() == Some(&one.size);
         let count = there.iter().find(alike).map_or(0, |one| one.count);
         word(ui, &t!("shed-of-empty", count = count));
-        ui.checkbox(&mut form.rinsed, t!("shed-rinsed-box"));
+        boxes::tick(ui, &mut form.rinsed, t!("shed-rinsed-box"));
     });
     row(ui, t!("shed-to-whom-row"), |ui| {
         boxes::text_or_empty(ui, t!("shed-given-back-to"), &mut form.whom, 200.0, t!("shed-to-whom"));

@@ -90,7 +90,7 @@ pub(super) fn page(bench: &mut Bench, ui: &mut Ui) {
                 if let Some(id) = open {
                     account::show(bench, ui, &id);
                 } else {
-                    ui.label(look::title(t!("shed-stock")));
+                    super::title(ui, t!("shed-stock"));
                     heading(bench, ui);
                     ui.add_space(look::GRID);
                     table::show(bench, ui);

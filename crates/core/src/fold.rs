@@ -11,7 +11,7 @@ use unicode_normalization::char::is_combining_mark;
 ///
 /// # Examples
 /// ```
-/// use tankard::find::fold::folded;
+/// use tankard_core::fold::folded;
 /// assert_eq!(folded("Höhe 3, ÉTÉ"), "hohe 3, ete");
 /// ```
 pub fn folded(text: &str) -> String {
@@ -31,7 +31,7 @@ pub fn bare(letter: char) -> char {
 }
 
 /// A whole text, behind what is there already.
-pub(super) fn fold_into(folded: &mut String, text: &str) {
+pub fn fold_into(folded: &mut String, text: &str) {
     if text.is_ascii() {
         folded.extend(text.chars().map(|letter| letter.to_ascii_lowercase()));
         return;
