@@ -490,7 +490,7 @@ fn the_hours_stand_large_and_without_them_the_limits_alone() {
     assert!(amount.size >= 16.0, "{} pt", amount.size);
     let card = CardContent { spray_between: String::new(), ..card };
     let words = printed(&sheet(&card));
-    assert!(words.contains(&ink("Spray only with")) && words.contains(&ink("wind 3 to 10 mph")));
+    assert!(words.contains(&ink("Spray only with")) && words.contains(&ink("wind at most 10 mph")));
     assert!(words.contains(&ink("Keep out")) && words.contains(&ink(&card.keep_out)));
 }
 
