@@ -11,6 +11,9 @@ const TOGETHER: f64 = 1.0;
 struct Open {
     /// The frame in which it was last drawn; a list that was not in the one before opens anew.
     drawn: u64,
+    /// Whether the row that is chosen is still to take the keyboard: not while the key that opened the list is down, which would be
+    /// taken for one that leads on from its box.
+    is_new: bool,
     /// The letters typed so far.
     letters: String,
     /// When the last of them was.
@@ -22,14 +25,16 @@ pub fn rows(ui: &mut Ui, rows: &[String], chosen: Option<usize>) -> Option<usize
     let id = ui.scope_id().with("open list");
     let mut open: Open = ui.data(|data| data.get_temp(id)).unwrap_or_default();
     let pass = ui.ctx().cumulative_pass_nr();
-    let is_new = open.drawn + 1 < pass;
-    if is_new {
+    let opens = open.drawn + 1 < pass;
+    if opens {
         open.letters.clear();
+        ui.ctx().request_repaint();
     }
     open.drawn = pass;
+    let begins = std::mem::replace(&mut open.is_new, opens) && !opens;
     let typed = letters(ui, &mut open);
     let lead_to =
-        if typed { begins_with(rows, &folded(&open.letters)) } else { is_new.then(|| chosen.unwrap_or_default()) };
+        if typed { begins_with(rows, &folded(&open.letters)) } else { begins.then(|| chosen.unwrap_or_default()) };
     ui.data_mut(|data| data.insert_temp(id, open));
     let mut clicked = None;
     for (at, row) in rows.iter().enumerate() {

@@ -185,9 +185,8 @@ fn parts_of_a_pass_count_once_and_the_pass_again_twice() {
     let applications = |farm: &Farm| by_application(farm, &hill, farm.records.values()).len();
     assert_eq!(applications(&farm), 1);
     let reach = Reach::always(&hill, &other, date(2031, 7, 1));
-    let rate = |farm: &Farm| {
-        product_so_far(farm, &Log::of(farm), reach, "gly").sum.unwrap().over(Area::from_acres(1.0))
-    };
+    let rate =
+        |farm: &Farm| product_so_far(farm, &Log::of(farm), reach, "gly").sum.unwrap().over(Area::from_acres(1.0));
     // 24 fl oz/ac, as the jug measures it.
     near(number(rate(&farm)) * 128.0, 24.0, 0.01);
     // Neither part is an earlier application beside the plan of the pass.
