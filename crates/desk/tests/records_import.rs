@@ -44,7 +44,8 @@ fn farm<'a>(harness: &'a Harness<'_, Desk>) -> &'a Farm {
 fn choose(harness: &mut Harness<'_, Desk>, name: &str, what: &str) {
     harness.get_by_label(name).click();
     harness.run();
-    harness.get_by_label(what).click();
+    // Wherever the list is scrolled to.
+    harness.get_by_label(what).click_accesskit();
     harness.run();
 }
 

@@ -259,7 +259,7 @@ mod tests {
             let mut all = command();
             let text = all.render_help().to_string();
             for words in
-                ["Uso: tankard", "Órdenes:", "Opciones:", "Muestra el plan con sus avisos", "[valores: light, dark]"]
+                ["Uso: tankard", "Comandos:", "Opciones:", "Muestra el plan con sus avisos", "[valores: light, dark]"]
             {
                 assert!(text.contains(words), "{words}: {text}");
             }

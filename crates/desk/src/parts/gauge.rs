@@ -86,7 +86,13 @@ pub fn show(ui: &mut Ui, gauge: &Gauge, full: &str, size: Vec2) {
             let mut job = egui::text::LayoutJob::simple_singleline(text, font, colour);
             job.wrap = egui::text::TextWrapping::truncate_at_width(room);
             let galley = painter.layout_job(job);
-            painter.galley(Pos2::new(to.x + 4.0, line_at), galley, colour);
+            let at = Pos2::new(to.x + 4.0, line_at);
+            if galley.elided {
+                let whole = galley.text().to_owned();
+                let rect = Rect::from_min_size(at, galley.size());
+                ui.interact(rect, response.id.with(&whole), Sense::hover()).on_hover_text(whole);
+            }
+            painter.galley(at, galley, colour);
             line_at += LINE;
         }
     }
