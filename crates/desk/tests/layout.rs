@@ -241,7 +241,7 @@ fn whole_log(round: &mut Round) {
     round.press(t!("season-log-sign-the-record"));
     round.look("a record, signing");
     round.harness.state_mut().season_log.chosen = None;
-    round.harness.state_mut().season_log.filter = "nothing has this".to_owned();
+    "nothing has this".clone_into(&mut round.harness.state_mut().season_log.filter);
     round.look("season log, nothing found");
     round.harness.state_mut().season_log.filter.clear();
     round.press(t!("season-log-close-the-season"));
