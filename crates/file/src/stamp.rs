@@ -144,7 +144,8 @@ mod tests {
     #[test]
     fn a_large_file_is_stamped_by_its_pieces() {
         let largest = usize::try_from(BY_HAND).unwrap();
-        let bytes: Vec<u8> = (0..largest + 5 * PIECE + 77).map(|at| (at * 31 % 251) as u8).collect();
+        let bytes: Vec<u8> =
+            (0..largest + 5 * PIECE + 77).map(|at| u8::try_from(at * 31 % 251).unwrap_or_default()).collect();
         for length in [largest, largest + 1, largest + 3 * PIECE, largest + 4 * PIECE, bytes.len()] {
             let bytes = &bytes[..length];
             let plainly = if length <= largest {
