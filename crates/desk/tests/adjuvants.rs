@@ -381,7 +381,7 @@ fn jar_and_water_conditioner_stand_beside_the_plan_and_open_their_working() {
 #[test]
 fn the_demo_pass_is_seen_whole_on_a_small_laptop() {
     let harness = demo_window();
-    let whole = Rect::from_min_max(egui::pos2(0.0, 0.0), egui::pos2(1366.0, 758.0));
+    let whole = Rect::from_min_max(egui::pos2(0.0, 0.0), egui::pos2(1366.0, 760.0));
     let names = ["Tank mix", "Which adjuvant suits every partner?", "Loads"];
     for name in names {
         assert!(whole.contains_rect(harness.get_by_label(name).rect()), "{name}");

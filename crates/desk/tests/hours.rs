@@ -128,5 +128,5 @@ fn the_card_has_the_hours_and_the_tightest_limits_with_their_source() {
     let mut bare = farm.clone();
     bare.forecast.hours.clear();
     let card = cards(&bare, &plan(&bare, PASS).unwrap()).remove(0);
-    assert!(card.spray_between.is_empty() && card.limits[0].starts_with("wind 3 to 10 mph"), "{:?}", card.limits);
+    assert!(card.spray_between.is_empty() && card.limits[0].starts_with("wind 2 to 10 mph"), "{:?}", card.limits);
 }
