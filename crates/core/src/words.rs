@@ -12,6 +12,16 @@ pub fn capital(text: &str) -> String {
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
+/// With a small letter in front.
+///
+/// ```
+/// assert_eq!(tankard_core::words::uncapital("Crop oil"), "crop oil");
+/// ```
+pub fn uncapital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_lowercase().chain(letters).collect())
+}
+
 /// All of some words: "a and b and c". Nothing where there is none.
 pub fn all_of<T: AsRef<str>>(words: impl IntoIterator<Item = T>) -> String {
     folded(words, |first, last| t!("core-and", first = first, last = last))

@@ -376,6 +376,11 @@ fn tell(what: impl std::fmt::Display) {
     eprintln!("tankard: {what}");
 }
 
+/// What is there is not written over.
+fn must_be_new(out: &Path) -> Result<(), String> {
+    if out.exists() { Err(t!("cli-file-is-there", path = out.display())) } else { Ok(()) }
+}
+
 /// What is wrong with a file, and which one.
 fn problem_with(file: &Path, problem: &dyn std::fmt::Display) -> String {
     t!("cli-problem-with-file", problem = problem, path = file.display())
@@ -600,9 +605,7 @@ fn ask_jar(file: &Path, pass: Option<&str>, jar: Option<JarName>, out: Option<&P
 
 fn ask_forecast(file: &Path, from: &Path, out: &Path) -> Result<u8, String> {
     let mut farm = farm_of(file)?;
-    if out.exists() {
-        return Err(t!("cli-file-is-there", path = out.display()));
-    }
+    must_be_new(out)?;
     let table = forecast_csv::open(from).map_err(|error| problem_with(from, &error))?;
     let layout = guess(&table, &farm.forecast.layouts);
     let zone = farm.place.as_ref().map_or("", |place| place.zone.trim()).to_owned();

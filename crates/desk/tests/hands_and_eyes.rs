@@ -357,13 +357,7 @@ fn nothing_that_has_the_keyboard_is_without_a_name() {
             look(&harness, page);
         }
         run(&mut harness, Command::Go(View::TankLoads));
-        for editor in [
-            tankard::views::tank_loads::Editor::Fields,
-            tankard::views::tank_loads::Editor::Water,
-            tankard::views::tank_loads::Editor::Rig,
-            tankard::views::tank_loads::Editor::Day,
-            tankard::views::tank_loads::Editor::Rest,
-        ] {
+        for editor in tankard::views::tank_loads::Editor::ALL {
             harness.state_mut().tank_loads.page = tankard::views::tank_loads::Page::Plan;
             harness.state_mut().tank_loads.editor = Some(editor);
             harness.run();

@@ -80,12 +80,7 @@ impl Round {
 
     /// Looks at the window as it is, and as high as its page.
     fn look(&mut self, place: &str) {
-        self.harness.run();
-        self.places += 1;
-        let seen = Seen::new(&self.harness);
-        self.words += seen.much().0;
-        self.note(place, seen.cut_off());
-        self.note(place, seen.overlapping());
+        self.glance(place);
         // The longer words find in English what English itself would.
         if spoken() == Language::English && !self.is_long {
             return;
@@ -212,7 +207,7 @@ fn all_loads(round: &mut Round) {
             round.look(&format!("{page:?} of {pass}"));
         }
         round.harness.state_mut().tank_loads.page = Page::Plan;
-        for editor in [Editor::Fields, Editor::Water, Editor::Rig, Editor::Day, Editor::Rest] {
+        for editor in Editor::ALL {
             round.harness.state_mut().tank_loads.editor = Some(editor);
             round.look(&format!("{editor:?} of {pass}"));
         }

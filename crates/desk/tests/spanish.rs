@@ -82,13 +82,7 @@ fn walk() -> BTreeSet<String> {
     run(&mut harness, Command::Backups);
     texts(&harness, &mut all);
     run(&mut harness, Command::Go(View::TankLoads));
-    for editor in [
-        tankard::views::tank_loads::Editor::Fields,
-        tankard::views::tank_loads::Editor::Water,
-        tankard::views::tank_loads::Editor::Rig,
-        tankard::views::tank_loads::Editor::Day,
-        tankard::views::tank_loads::Editor::Rest,
-    ] {
+    for editor in tankard::views::tank_loads::Editor::ALL {
         harness.state_mut().tank_loads.page = tankard::views::tank_loads::Page::Plan;
         harness.state_mut().tank_loads.editor = Some(editor);
         harness.run();

@@ -17,7 +17,6 @@ use tankard_core::farm::Formulation;
 
 /// Types letter by letter over what a box holds, a frame each.
 fn type_slowly(harness: &mut Harness<'_, Desk>, name: &str, text: &str) {
-    common::type_over(harness, name, "");
     harness.get_by_role_and_label(Role::TextInput, name).focus();
     harness.run();
     harness.key_press_modifiers(egui::Modifiers::COMMAND, Key::A);

@@ -15,7 +15,7 @@ pub(crate) const MARGIN: f64 = 30.0;
 
 // ---------------------------------------------------------------------------------------------- cards
 
-fn step(number: u32, what: &str, hint: &str, amount: &str, detail: &str) -> CardStep {
+pub(crate) fn step(number: u32, what: &str, hint: &str, amount: &str, detail: &str) -> CardStep {
     let number = (number > 0).then_some(number);
     CardStep {
         number,

@@ -5,14 +5,16 @@
 
 use std::sync::LazyLock;
 
-use jiff::Timestamp;
+use geo::{Distance, Haversine, Point};
 use jiff::civil::Date;
 use jiff::tz::{TimeZone, TimeZoneDatabase};
 use serde::Deserialize;
 
 use super::{Offer, Slot};
 use crate::farm::{Place, Position};
+use crate::fold::folded;
 use crate::language::t;
+use crate::weather::sun::{off_noon, offsets, standard};
 use crate::words::plain;
 
 /// A row of `assets/time-zones.csv`: a zone and the city after which it is called.
@@ -60,16 +62,9 @@ fn zone(name: &str) -> Option<TimeZone> {
     TimeZoneDatabase::bundled().get(name).ok()
 }
 
-/// Kilometres between two places on a globe.
+/// Kilometres between two places, each by its latitude and longitude in degrees, on a globe.
 fn apart(one: (f64, f64), other: (f64, f64)) -> f64 {
-    /// The mean radius of the earth (R1, IUGG), in kilometres.
-    const RADIUS: f64 = 6_371.0;
-    let ((north, east), (north2, east2)) = (one, other);
-    let (a, b) = (north.to_radians(), north2.to_radians());
-    let across = ((east2 - east) / 2.0).to_radians().sin();
-    let along = ((b - a) / 2.0).sin();
-    let half = along * along + a.cos() * b.cos() * across * across;
-    2.0 * RADIUS * half.sqrt().min(1.0).asin()
+    Haversine.distance(Point::new(one.1, one.0), Point::new(other.1, other.0)) / 1000.0
 }
 
 fn degrees(position: Position) -> (f64, f64) {
@@ -87,29 +82,7 @@ fn begins(text: &str, with: &str) -> bool {
 }
 
 fn bare(text: &str) -> String {
-    plain(text)
-        .chars()
-        .map(|letter| match letter {
-            'á' => 'a',
-            'é' => 'e',
-            'í' => 'i',
-            'ó' => 'o',
-            'ú' => 'u',
-            'ñ' => 'n',
-            '_' | '-' => ' ',
-            other => other,
-        })
-        .collect()
-}
-
-/// What of the clock tells zones apart on a farm: what they keep in winter and in summer of a year.
-fn clock(zone: &TimeZone, day: Date) -> Option<(i32, i32)> {
-    let at = |month: i8| {
-        let noon = Date::new(day.year(), month, 1).ok()?.at(12, 0, 0, 0);
-        let at: Timestamp = zone.to_timestamp(noon).ok()?;
-        Some(zone.to_offset(at).seconds())
-    };
-    Some((at(1)?, at(7)?))
+    folded(&plain(text)).replace(['_', '-'], " ")
 }
 
 /// What to offer for the time zone of a place: those that what is typed may mean, the nearest first where latitude and longitude are typed;
@@ -158,14 +131,12 @@ fn named(typed: &str, here: Option<(f64, f64)>) -> Vec<Offer> {
             all.push(zone);
         }
     }
-    if let Some(here) = here {
-        all.sort_by(|a, b| {
-            let off = |zone: &str| distance(zone, here).unwrap_or(f64::MAX);
-            off(a).total_cmp(&off(b))
-        });
-    }
+    // Where the farm lies somewhere, the nearest come first.
+    let far = |zone: &str| here.and_then(|here| distance(zone, here)).unwrap_or(f64::MAX);
+    let mut all: Vec<(f64, &str)> = all.into_iter().map(|zone| (far(zone), zone)).collect();
+    all.sort_by(|a, b| a.0.total_cmp(&b.0));
     all.into_iter()
-        .map(|zone| Offer::of(Slot::Zone, zone, &t!("plausible-zone-named", typed = typed, zone = zone)))
+        .map(|(_, zone)| Offer::of(Slot::Zone, zone, &t!("plausible-zone-named", typed = typed, zone = zone)))
         .collect()
 }
 
@@ -177,10 +148,8 @@ fn nearest(here: (f64, f64), day: Date) -> Vec<Offer> {
     let mut clocks = Vec::new();
     let mut all = Vec::new();
     for (far, row) in by_distance.into_iter().take_while(|(far, _)| *far <= FAR) {
-        let Some(clock) = zone(&row.zone).and_then(|zone| clock(&zone, day)) else { continue };
-        let standard = f64::from(clock.0.min(clock.1)) / 3600.0;
-        let off = (here.1 / 15.0 - standard + 12.0).rem_euclid(24.0) - 12.0;
-        if clocks.contains(&clock) || off.abs() > OFF {
+        let Some(clock) = zone(&row.zone).and_then(|zone| offsets(&zone, day)) else { continue };
+        if clocks.contains(&clock) || off_noon(here.1, standard(clock)).abs() > OFF {
             continue;
         }
         clocks.push(clock);
@@ -189,7 +158,7 @@ fn nearest(here: (f64, f64), day: Date) -> Vec<Offer> {
         // By its usual name, where that of the nearest city is a small one with the same clock.
         let is_same = |name: &&str| {
             distance(name, here).is_some_and(|far| far <= FAR)
-                && zone(name).and_then(|zone| self::clock(&zone, day)) == Some(clock)
+                && zone(name).and_then(|zone| offsets(&zone, day)) == Some(clock)
         };
         let usual = words().iter().flat_map(|row| row.zones.split('|')).find(is_same);
         all.push(Offer::of(Slot::Zone, usual.unwrap_or(&row.zone), &why));
@@ -265,7 +234,7 @@ mod tests {
             ("52.1", "-106.7", "America/Regina"),
         ] {
             let all = offered(latitude, longitude, "");
-            let clock = |name: &str| super::clock(&zone(name).unwrap(), date(2027, 6, 1));
+            let clock = |name: &str| super::offsets(&zone(name).unwrap(), date(2027, 6, 1));
             assert!(all.iter().any(|name| clock(name) == clock(right)), "{latitude} {longitude}: {all:?}");
             assert!(all.len() > 1, "it is a choice: {all:?}");
         }

@@ -326,22 +326,21 @@ pub(crate) fn judge(
     let mut all: Option<CleanFirst> = None;
     for (known, sprayed) in before(farm, log, pass_id, pass) {
         let Some((first, reasons)) = between(farm, sprayed, pass, known == Known::Undecided) else { continue };
+        all = Some(joined(all, &first));
         let (name, date) = (sprayed.name(), sprayed.when().0);
         let left = listed(&first.products);
         let text = match known {
             Known::Recorded => t!("rig-before-recorded", rig = rig.name, name = name, date = date, left = left),
             Known::Planned => t!("rig-before-planned", rig = rig.name, name = name, date = date, left = left),
             Known::Undecided => {
-                all = Some(joined(all, &first));
                 undecided.push((sprayed, first, reasons));
                 continue;
             }
         };
         findings.push(finding(pass_id, &text, &reasons.said, &[hint(farm, &first), told(sprayed)]));
-        all = Some(joined(all, &first));
     }
-    if let Some((_, first, _)) = undecided.first() {
-        let every = undecided.iter().skip(1).fold(first.clone(), |all, (_, next, _)| joined(Some(all), next));
+    let every = undecided.iter().fold(None, |every, (_, first, _)| Some(joined(every, first)));
+    if let Some(every) = every {
         let names = |of: &[&str]| listed(&of.iter().map(|name| format!("\"{name}\"")).collect::<Vec<_>>());
         let others: Vec<&str> = undecided.iter().map(|(sprayed, ..)| sprayed.name()).collect();
         let text = t!(

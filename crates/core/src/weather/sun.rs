@@ -58,7 +58,7 @@ pub struct Misfit {
 /// Where a place and its time zone contradict one another on a day; `None` where they go together, and where one of them is not known.
 pub fn misfit(place: &Place, day: Date) -> Option<Misfit> {
     let (position, zone) = (place.position().ok()?, zone(place).ok()?);
-    let standard = standard_offset(&zone, day)?;
+    let standard = offsets(&zone, day).map(standard)?;
     let east = position.longitude.to_degrees();
     let off = |degrees: f64| off_noon(degrees, standard).abs();
     if off(east) <= MOST_OFF {
@@ -90,17 +90,22 @@ pub fn misfit(place: &Place, day: Date) -> Option<Misfit> {
     })
 }
 
-/// Hours east of UTC that a zone keeps without daylight saving: the lesser of winter's and summer's.
-fn standard_offset(zone: &TimeZone, day: Date) -> Option<f64> {
+/// What the clock of a zone keeps in January and in July of a year, in seconds east of UTC.
+pub(crate) fn offsets(zone: &TimeZone, day: Date) -> Option<[i32; 2]> {
     let at = |month: i8| {
         let noon = Date::new(day.year(), month, 1).ok()?.at(12, 0, 0, 0);
         Some(zone.to_offset(zone.to_timestamp(noon).ok()?).seconds())
     };
-    Some(f64::from(at(1)?.min(at(7)?)) / 3600.0)
+    Some([at(1)?, at(7)?])
+}
+
+/// Hours east of UTC without daylight saving: the lesser of winter's and summer's.
+pub(crate) fn standard([winter, summer]: [i32; 2]) -> f64 {
+    f64::from(winter.min(summer)) / 3600.0
 }
 
 /// How many hours the sun is ahead of a clock, from -12 to 12.
-fn off_noon(degrees_east: f64, hours_east: f64) -> f64 {
+pub(crate) fn off_noon(degrees_east: f64, hours_east: f64) -> f64 {
     (degrees_east / 15.0 - hours_east + 12.0).rem_euclid(24.0) - 12.0
 }
 

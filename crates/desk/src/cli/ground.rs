@@ -11,7 +11,7 @@ use tankard_core::t;
 use tankard_file::ground::{Becomes, Found, open, suggest, take, write_geojson, write_taskdata};
 use tankard_file::store::{self, Report};
 
-use super::{CHECK, NOTHING, STOP, farm_of, problem_with, say, say_written, tell};
+use super::{CHECK, NOTHING, STOP, farm_of, must_be_new, problem_with, say, say_written, tell};
 
 /// What is asked of a file of boundaries.
 #[derive(Debug, Args)]
@@ -46,9 +46,7 @@ pub(super) fn look(ask: &Look) -> Result<u8, String> {
     let becomes = suggest(&farm, &found);
     say(&listed(&farm, &found, &becomes).map_err(|error| error.to_string())?)?;
     if let Some(out) = &ask.out {
-        if out.exists() {
-            return Err(t!("cli-file-is-there", path = out.display()));
-        }
+        must_be_new(out)?;
         let (farm, taken) = take(&farm, &found, &becomes);
         for note in &taken.notes {
             tell(note);

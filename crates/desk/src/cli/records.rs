@@ -10,7 +10,7 @@ use tankard_core::t;
 use tankard_file::store::{self, Report};
 use tankard_file::{records_csv, records_import, records_json};
 
-use super::{NOTHING, STOP, farm_of, problem_with, say_written, tell, today};
+use super::{NOTHING, STOP, farm_of, must_be_new, problem_with, say_written, tell, today};
 
 /// What is asked of the records.
 #[derive(Debug, Args)]
@@ -69,9 +69,7 @@ fn export(farm: &Farm, ask: &Ask) -> Result<u8, String> {
 }
 
 fn import(mut farm: Farm, from: &Path, out: &Path) -> Result<u8, String> {
-    if out.exists() {
-        return Err(t!("cli-file-is-there", path = out.display()));
-    }
+    must_be_new(out)?;
     let (entered, refused, notes, left) = if records_csv::is_own_file(from) {
         let reading = records_csv::open(from, &untold).map_err(|error| problem_with(from, &error))?;
         let done = records_csv::enter(&mut farm, &reading.records, false);

@@ -264,8 +264,8 @@ fn read_box<E: Into<Refused>>(
     hint: &str,
     read: impl Fn(&str) -> Result<String, E>,
 ) -> Option<String> {
-    let id = ui.make_persistent_id(("box", name));
-    let edit_id = id.with("edit");
+    let id = box_id(ui, name);
+    let edit_id = edit_id(ui, name);
     let kept: Option<Draft> = ui.data(|data| data.get_temp(id));
     let in_use = ui.memory(|memory| memory.has_focus(edit_id));
     let draft = kept.clone().filter(|draft| draft.over == current && (in_use || draft.problem.is_some()));
@@ -333,14 +333,19 @@ fn read_box<E: Into<Refused>>(
     (held != current).then_some(held)
 }
 
+/// Under which the box of a quantity, day or time keeps what is typed in it.
+fn box_id(ui: &Ui, name: &str) -> Id {
+    ui.make_persistent_id(("box", name))
+}
+
 /// The id of the box of a quantity, day or time under a name in the same place.
 pub fn edit_id(ui: &Ui, name: &str) -> Id {
-    ui.make_persistent_id(("box", name)).with("edit")
+    box_id(ui, name).with("edit")
 }
 
 /// Whether the box under a name in the same place holds a text that cannot be read.
 pub fn is_unread(ui: &Ui, name: &str) -> bool {
-    let id = ui.make_persistent_id(("box", name));
+    let id = box_id(ui, name);
     unread(ui.ctx()).iter().any(|unread| unread.id == id)
 }
 
@@ -636,12 +641,6 @@ pub fn droplets_or_none(ui: &mut Ui, name: &str, value: &mut Option<Droplets>, n
     choice(ui, name, value, &all, say, width);
 }
 
-/// A name as a label before its box: these begin with a small letter on every page.
-pub fn uncapital(name: &str) -> String {
-    let mut letters = name.chars();
-    letters.next().into_iter().flat_map(char::to_lowercase).chain(letters).collect()
-}
-
 /// A row of a form: a label, then what stands beside it, in several lines where it has no room in one.
 pub fn row(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui)) {
     beside(ui, look::LABEL, label, add);
@@ -740,6 +739,11 @@ pub fn word(ui: &mut Ui, text: &str) {
 pub fn tell_hint(ui: &Ui, response: Response, is_empty: bool, hint: &str) -> Response {
     let room = response.rect.width() - 2.0 * ui.spacing().button_padding.x - 4.0;
     if is_empty && !hint.is_empty() && look::width(ui, hint) > room { response.on_hover_text(hint) } else { response }
+}
+
+/// The width that acts take in a row, each with the gap beside it.
+pub fn width_of_acts(ui: &Ui, acts: &[&str]) -> f32 {
+    acts.iter().map(|act| look::width(ui, *act) + ui.spacing().item_spacing.x).sum()
 }
 
 /// A framed button.

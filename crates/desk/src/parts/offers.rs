@@ -78,8 +78,13 @@ pub fn at_box(ui: &mut Ui, name: &str, slot: &Slot) {
     }
     below(ui, id.with("offers"), response.rect, has_focus, |ui| {
         acts(ui, &offers);
-        ui.label(look::soft(ui, t!("parts-takes", keys = keys::any_of(offer::TAKE.keys), first = first.text())));
+        key_takes(ui, &first.text());
     });
+}
+
+/// Says by which key what comes first is taken.
+fn key_takes(ui: &mut Ui, first: &str) {
+    ui.label(look::soft(ui, t!("parts-takes", keys = keys::any_of(offer::TAKE.keys), first = first)));
 }
 
 /// Says by which key the first of the offers is taken in a box that is in use, and takes it by that.
@@ -87,7 +92,7 @@ pub fn by_key(ui: &mut Ui, first: &Offer) {
     if offer::TAKE.taken(ui.ctx()) {
         take(ui.ctx(), first);
     }
-    ui.label(look::soft(ui, t!("parts-takes", keys = keys::any_of(offer::TAKE.keys), first = first.text())));
+    key_takes(ui, &first.text());
 }
 
 /// Why the text of a box cannot be read, and what it was probably meant as: that is given when it is taken.
@@ -109,7 +114,7 @@ pub fn in_place(ui: &Ui, id: Id, response: &Response, refused: &Refused) -> Opti
                 }
             }
         });
-        ui.label(look::soft(ui, t!("parts-takes", keys = keys::any_of(offer::TAKE.keys), first = first)));
+        key_takes(ui, first);
     });
     taken
 }

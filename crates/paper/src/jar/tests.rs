@@ -3,24 +3,11 @@
 #![allow(clippy::unwrap_used, clippy::indexing_slicing)]
 
 use tankard_core::farm::Paper;
-use tankard_core::farm::card::CardStep;
 use tankard_core::mix::jar::sheet::{JarSheet, signs};
 
 use super::{compile, pdf};
 use crate::PaperError;
-use crate::tests::{MARGIN, Run, assert_is_clear, ink, runs};
-
-fn step(number: u32, what: &str, hint: &str, amount: &str, detail: &str) -> CardStep {
-    let number = (number > 0).then_some(number);
-    CardStep {
-        number,
-        what: what.into(),
-        hint: hint.into(),
-        amount: amount.into(),
-        rate: String::new(),
-        detail: detail.into(),
-    }
-}
+use crate::tests::{MARGIN, Run, assert_is_clear, ink, runs, step};
 
 /// Ten products of a fertilizer carrier, in two jars: as full as a sheet gets.
 fn full(paper: Paper) -> JarSheet {

@@ -193,7 +193,6 @@ impl Of<'_> {
 }
 
 /// What a phrase with its catches becomes.
-#[allow(clippy::too_many_lines)] // One arm a phrase.
 fn made(says: Phrase, caught: &[Catch], of: &Of) -> Result<Made, String> {
     let product = of.product;
     let unread = || t!("label-a-figure-in-it-cannot-be").to_owned();

@@ -210,8 +210,7 @@ fn head(desk: &mut Desk, ui: &mut Ui, listed: &listed::Listed, this_year: i16) {
         // From left to right, as Tab goes: the words between have what the acts leave.
         let mut acts = vec![t!("season-log-record-without-a-plan"), t!("season-log-import")];
         acts.extend((!desk.document.farm().records.is_empty()).then(|| t!("season-log-export")));
-        let acts: f32 = acts.iter().map(|act| look::width(ui, *act) + ui.spacing().item_spacing.x).sum();
-        let room = (ui.available_width() - acts).max(0.0);
+        let room = (ui.available_width() - boxes::width_of_acts(ui, &acts)).max(0.0);
         boxes::slot(ui, room, |ui| {
             let totals = &listed.totals;
             if is_trials {

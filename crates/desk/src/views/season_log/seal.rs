@@ -15,7 +15,7 @@ use tankard_core::season::amend::{amend, differences, history, take_as_it_is};
 use tankard_core::season::profile::{self, Open};
 use tankard_core::season::seal::{self, Link, Verdict, is_signed, respecting, sign, verify};
 use tankard_core::t;
-use tankard_core::words::capital;
+use tankard_core::words::{capital, uncapital};
 
 use crate::app::Desk;
 use crate::look;
@@ -257,7 +257,7 @@ fn signed_words(record: &Record) -> String {
 
 fn labelled(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui)) {
     ui.horizontal(|ui| {
-        boxes::named(ui, LABEL, &boxes::uncapital(label));
+        boxes::named(ui, LABEL, &uncapital(label));
         add(ui);
     });
 }

@@ -9,6 +9,7 @@ use tankard_core::quantity::{Area, AsTyped, Quantity, Units};
 use tankard_core::t;
 use tankard_core::weather::practice::{source, usual, why};
 use tankard_core::weather::sun;
+use tankard_core::words::uncapital;
 
 use super::{Bench, line, quiet, section, title_box, word};
 use crate::look;
@@ -375,7 +376,6 @@ fn limit<Q: Quantity>(
         let hint = usual.map(|usual| usual.show(units)).unwrap_or_default();
         boxes::quantity_hinted(ui, name, value, 120.0, &hint);
         boxes::understood(ui, value.as_ref(), units);
-        ui.label(look::soft(ui, boxes::uncapital(why(key))))
-            .on_hover_text(t!("shed-the-usual-value", key = source(key)));
+        ui.label(look::soft(ui, uncapital(why(key)))).on_hover_text(t!("shed-the-usual-value", key = source(key)));
     });
 }

@@ -65,6 +65,11 @@ pub enum Editor {
     Rest,
 }
 
+impl Editor {
+    /// All of them.
+    pub const ALL: [Self; 5] = [Self::Fields, Self::Water, Self::Rig, Self::Day, Self::Rest];
+}
+
 /// Which number's working is shown.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Shown {

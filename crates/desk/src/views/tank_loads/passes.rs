@@ -54,7 +54,7 @@ fn in_order(desk: &mut Desk, ctx: &egui::Context) -> Vec<Id> {
         }
     }
     let (farm, orders) = (desk.document.farm(), &desk.tank_loads.orders);
-    passes.sort_by_key(|id| {
+    passes.sort_by_cached_key(|id| {
         let date = of(farm, id);
         let order = date.and_then(|date| orders.get(&date));
         (date, order.and_then(|order| order.iter().position(|other| other == id)).unwrap_or(usize::MAX))

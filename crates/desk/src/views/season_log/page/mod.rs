@@ -297,8 +297,7 @@ fn head(
         // From left to right, as Tab goes: the name has what the acts leave.
         let mut acts = vec![t!("season-log-for-workers"), t!("season-log-remove"), t!("season-log-close")];
         acts.extend(pass.is_some().then(|| t!("season-log-show-its-plan")));
-        let acts: f32 = acts.iter().map(|act| look::width(ui, *act) + ui.spacing().item_spacing.x).sum();
-        let width = ui.available_width() - acts;
+        let width = ui.available_width() - boxes::width_of_acts(ui, &acts);
         look::read_only(ui, !is_open, |ui| {
             drop(boxes::text(ui, t!("season-log-name-of-the-pass"), &mut record.name, width));
         });

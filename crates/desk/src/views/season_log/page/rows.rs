@@ -4,6 +4,7 @@ use egui::{Sense, Ui, UiBuilder, Vec2};
 use tankard_core::farm::{Id, Text};
 use tankard_core::finding::Level;
 use tankard_core::t;
+use tankard_core::words::uncapital;
 
 use crate::look;
 use crate::parts::boxes::Typed;
@@ -96,7 +97,7 @@ pub(super) fn box_width(ui: &Ui) -> f32 {
 
 /// A label in small letters, as on all other pages, before what has it as its name.
 pub(super) fn labelled<R>(ui: &mut Ui, label: &str, add: impl FnOnce(&mut Ui) -> R) {
-    boxes::named(ui, LABEL, &boxes::uncapital(label));
+    boxes::named(ui, LABEL, &uncapital(label));
     add(ui);
 }
 
