@@ -254,9 +254,13 @@ season-log-mixed-in-from-that-of-spray = { $mixed } mixed in { $all ->
         [yes] , { $rate } on the ground
        *[no] { "" }
     }. From that: { $out } of spray{ $product ->
-        [yes] { " " }and { $amount } of { $name }
+        [yes] { " " }and { $products }
        *[no] { "" }
-    }.
+    }.{ $stays ->
+        [yes] { " " }What was typed of { $kept } stays.
+       *[no] { "" }
+    }
+season-log-so-much-of = { $amount } of { $name }
 season-log-take-the-amounts-from-that = Take the amounts from that
 season-log-droplets = { $class } droplets
 season-log-not-typed = not typed

@@ -142,3 +142,18 @@ plausible-to-were-expected = se esperaban { $cold } a { $warm }
 
 plausible-zone-named = "{ $typed }" puede significar { $zone }
 plausible-zone-near = Según la hora de { $city }, a unos { $far } km; puede haber un límite de zonas de por medio
+
+## core/plausible/recorded.rs
+
+plausible-recorded-over-the-label = { $name }: { $amount } de { $product } son { $rate }, { $times } veces lo máximo que se indica para ello ({ $most })
+plausible-recorded-off-the-plan = { $name }: { $amount } de { $product } es { $times } veces { $more ->
+        [yes] lo planeado
+       *[no] menos de lo planeado
+    } ({ $planned })
+plausible-what-was-sprayed-stays = Lo que de verdad se aplicó queda como está; revise otra vez la cifra y su unidad.
+
+## core/plausible/dates.rs
+
+plausible-sprayed-on-another-day = { $name } está registrado para el { $date }, y su aplicación sigue planeada para el { $planned }: el plan cuenta el registro como otra aplicación
+plausible-the-day-of-the-record = el día del registro para su aplicación
+plausible-move-the-pass-or-plan-another = Si fue esta aplicación, tome el día del registro para ella; si la aplicación se hará otra vez, déjela.

@@ -254,9 +254,13 @@ season-log-mixed-in-from-that-of-spray = { $mixed } mezclados en { $all ->
         [yes] , { $rate } sobre el terreno
        *[no] { "" }
     }. De ahí: { $out } de caldo{ $product ->
-        [yes] { " " }y { $amount } de { $name }
+        [yes] { " " }y { $products }
        *[no] { "" }
-    }.
+    }.{ $stays ->
+        [yes] { " " }Lo que se anotó de { $kept } queda como está.
+       *[no] { "" }
+    }
+season-log-so-much-of = { $amount } de { $name }
 season-log-take-the-amounts-from-that = Tomar las cantidades de ahí
 season-log-droplets = gotas { $class }
 season-log-not-typed = no anotado

@@ -17,6 +17,7 @@ mod offer;
 mod place;
 pub mod ranges;
 mod rate;
+mod recorded;
 mod rig;
 pub mod salts;
 mod text;
@@ -182,9 +183,10 @@ pub fn of_place(farm: &Farm, today: Date, findings: &mut Vec<Finding>) {
     findings.extend(place::judge(farm, today, farm.fields.values()));
 }
 
-/// What there is to doubt of a record on a day: its date, and what was measured.
+/// What there is to doubt of a record on a day: its date, what was used, and what was measured.
 pub fn of_record(farm: &Farm, id: &Id, record: &Record, today: Date, findings: &mut Vec<Finding>) {
     findings.extend(dates::of_record(farm, id, record, today));
+    recorded::judge(farm, id, record, findings);
     weather::of_record(farm, id, record, findings);
 }
 
