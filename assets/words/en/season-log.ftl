@@ -413,6 +413,7 @@ season-log-with-blanks-to-fill-in = The sheet for workers is saved as { $path }{
 
 season-log-record-what-is-left-of-it = Record what is left of it
 season-log-record-it-again = Record it again
+season-log-choose-the-pass-first = Choose the pass in Tank loads, then record it.
 season-log-record-as-sprayed = Record as sprayed
 season-log-some-of-it = Some of it…
 season-log-what-is-left-of-it = What is left of it: { $area }

@@ -413,6 +413,7 @@ season-log-with-blanks-to-fill-in = La hoja para los trabajadores está guardada
 
 season-log-record-what-is-left-of-it = Registrar lo que queda
 season-log-record-it-again = Registrarla otra vez
+season-log-choose-the-pass-first = Elija la aplicación en Cargas de tanque y luego regístrela.
 season-log-record-as-sprayed = Registrar como se aplicó
 season-log-some-of-it = Una parte…
 season-log-what-is-left-of-it = Lo que queda: { $area }

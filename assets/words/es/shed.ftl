@@ -128,6 +128,7 @@ shed-restricted-use = uso restringido
 shed-yes-for-certified-applicators-only = sí, solo para aplicadores certificados
 shed-surfactant-built-in = surfactante incorporado
 shed-not-typed = no anotado
+shed-no-none = no, ninguno
 shed-yes-charge-not-stated = sí, carga eléctrica no indicada
 shed-yes = sí, { $charge }
 shed-the-label-says-that-no-other = la etiqueta dice que no hace falta otro
