@@ -157,3 +157,10 @@ plausible-what-was-sprayed-stays = What was really sprayed stays as it is; look 
 plausible-sprayed-on-another-day = { $name } is recorded for { $date }, and its pass is still planned for { $planned }: its plan counts the record as another application
 plausible-the-day-of-the-record = the day of the record for its pass
 plausible-move-the-pass-or-plan-another = If it was this pass, take the day of the record for the pass; if the pass is to be sprayed once more, leave it.
+
+## core/plausible/named.rs
+
+plausible-name-says-another-formulation = The name of { $name } says { $code }, and its formulation is typed as { $typed }; the mixing order goes by that
+plausible-type-the-formulation-of-the-label = Type the formulation that its label states.
+plausible-no-active-is-typed = No active ingredient is typed for { $name }: limits by active, groups of resistance, laws and published guidance on it are not judged
+plausible-type-the-actives-of-the-label = Type the actives and their contents from its label.

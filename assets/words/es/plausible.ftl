@@ -157,3 +157,10 @@ plausible-what-was-sprayed-stays = Lo que de verdad se aplicó queda como está;
 plausible-sprayed-on-another-day = { $name } está registrado para el { $date }, y su aplicación sigue planeada para el { $planned }: el plan cuenta el registro como otra aplicación
 plausible-the-day-of-the-record = el día del registro para su aplicación
 plausible-move-the-pass-or-plan-another = Si fue esta aplicación, tome el día del registro para ella; si la aplicación se hará otra vez, déjela.
+
+## core/plausible/named.rs
+
+plausible-name-says-another-formulation = El nombre de { $name } dice { $code }, y su formulación está anotada como { $typed }; el orden de mezcla se rige por ella
+plausible-type-the-formulation-of-the-label = Escriba la formulación que indica su etiqueta.
+plausible-no-active-is-typed = No está anotado ningún ingrediente activo de { $name }: no se juzgan los límites por activo, los grupos de resistencia, las leyes ni lo publicado sobre él
+plausible-type-the-actives-of-the-label = Escriba los activos y sus contenidos según su etiqueta.

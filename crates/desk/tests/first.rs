@@ -145,6 +145,10 @@ fn the_keyboard_alone_leads_to_the_first_card() {
     key(&mut harness, Key::F3);
     type_on(&mut harness, "Invented 540 SL", 0);
     key(&mut harness, Key::F3);
+    assert_eq!(focused(&harness), "active 1");
+    type_on(&mut harness, "glyphosate", 1);
+    type_on(&mut harness, "540 g ae/L", 0);
+    key(&mut harness, Key::F3);
     assert_eq!(focused(&harness), "rate at least");
     // From row to row by Enter, past crop, stages and page.
     type_on(&mut harness, "16 fl oz/ac", 1);

@@ -222,6 +222,8 @@ mod tests {
         );
         assert_eq!(asked(&farm, &[When::LoadedPartner]), Some(true));
         assert_eq!(asked(&farm, &[When::NoSurfactantBuiltIn]), None, "nobody has typed whether there is one");
+        farm.products["m"].no_surfactant = true;
+        assert_eq!(asked(&farm, &[When::NoSurfactantBuiltIn]), Some(true));
         assert_eq!(asked(&farm, &[When::CarrierBelow(q("10 gal/ac"))]), Some(false));
         assert_eq!(asked(&farm, &[When::CarrierBelow(q("15 gal/ac"))]), Some(true));
         assert_eq!(asked(&farm, &[When::CarrierAbove(q("5 gal/ac"))]), Some(true));

@@ -13,6 +13,7 @@ mod carrier;
 pub mod confusions;
 mod content;
 mod dates;
+mod named;
 mod offer;
 mod place;
 pub mod ranges;
@@ -148,10 +149,11 @@ pub(crate) fn judge(
     findings.extend(place::judge(farm, pass.date, pass.fields.iter().filter_map(|id| farm.fields.get(id))));
 }
 
-/// What there is to doubt of a product: contents and density.
+/// What there is to doubt of a product: contents, density, its name.
 pub fn of_product(farm: &Farm, id: &str, findings: &mut Vec<Finding>) {
     if let Some((id, product)) = farm.products.get_key_value(id) {
         content::judge(farm, id, product, findings);
+        named::judge(id, product, findings);
     }
 }
 
