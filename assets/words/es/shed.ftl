@@ -19,18 +19,18 @@ shed-what-it-says = Qué dice
 shed-where-it-holds = Dónde vale
 shed-crop-of-the = { $of ->
         [advice] cultivo del consejo
-       *[rule] cultivo de la regla
+       *[rule] cultivo de la norma
     }
 shed-any-crop = cualquier cultivo
 shed-crop-from-the-fields = cultivo de los lotes
 shed-from-stage = desde la etapa
 shed-to-stage = hasta la etapa
 shed-both-included = ambas incluidas
-shed-in-every-weather-and-carrier = con todo tiempo y todo portador
+shed-in-every-weather-and-carrier = con cualquier clima y portador
 shed-add-a-condition = Agregar una condición
 shed-add-a-condition-to-the = { $of ->
         [advice] Agregar una condición al consejo
-       *[rule] Agregar una condición a la regla
+       *[rule] Agregar una condición a la norma
     }
 shed-group = grupo { $group }
 shed-about-something-from-the-shed = sobre algo de la bodega
@@ -40,9 +40,9 @@ shed-rate-at-least = dosis al menos
 shed-at-least = al menos
 shed-rate-at-most = dosis como máximo
 shed-at-most = como máximo
-shed-but-over-ground = pero sobre el terreno
-shed-over-ground-at-least = sobre el terreno al menos
-shed-over-ground-at-most = sobre el terreno como máximo
+shed-but-over-ground = pero por superficie
+shed-over-ground-at-least = por superficie al menos
+shed-over-ground-at-most = por superficie como máximo
 shed-not-together-with = no junto con
 shed-an-active-a-group-a-kind = un ingrediente activo, un grupo, un tipo de producto
 shed-nor-within = ni dentro de
@@ -52,7 +52,7 @@ shed-in-these-words = con estas palabras
 shed-what-was-said = lo que se dijo
 shed-typed-in-the-file-choose-what = { $other }, anotado en el archivo; elija de qué habla
 shed-which-products-it-speaks-of = De qué productos habla
-shed-none-in-the-shed-write-an = De ninguno de la bodega. Escriba un ingrediente activo, un grupo como "group 1", o un producto como se llama aquí.
+shed-none-in-the-shed-write-an = De ninguno de la bodega. Escriba un ingrediente activo, un grupo como "grupo 1", o un producto como se llama aquí.
 shed-nothing-typed-yet = todavía nada anotado
 shed-for = para { $advice }
 shed-local-advice-stands-below = El consejo local está por debajo de toda etiqueta y por encima de las publicaciones generales.
@@ -68,7 +68,7 @@ shed-stance-box = postura
 shed-rate = dosis
 shed-owner = { $of ->
         [advice] consejo
-       *[rule] regla
+       *[rule] norma
     }
 shed-for-where = para { $advice } { $applies }
 
@@ -93,14 +93,14 @@ shed-above-a-rate = por encima de una dosis
 shed-up-to-a-rate = hasta una dosis
 shed-in-air-warmer-than = con el aire más caliente que
 shed-in-air-colder-than = con el aire más frío que
-shed-but-at-least-or-at-most = pero al menos, o como máximo, sobre el terreno
+shed-but-at-least-or-at-most = pero al menos, o como máximo, por superficie
 shed-it-says-so-only = Lo dice solamente
 shed-only-under-a-condition = Solo con una condición
 shed-but-at-least = pero al menos
-shed-at-least-over-ground = { $name }: al menos sobre el terreno
+shed-at-least-over-ground = { $name }: al menos por superficie
 shed-and-at-most = y como máximo
-shed-at-most-over-ground = { $name }: como máximo sobre el terreno
-shed-over-ground = sobre el terreno
+shed-at-most-over-ground = { $name }: como máximo por superficie
+shed-over-ground = por superficie
 shed-condition = { $name }: condición { $at }
 shed-group-active-class = grupo, ingrediente activo, clase
 shed-with-droplets-finer-than = con gotas más finas que
@@ -256,8 +256,8 @@ shed-letter = Carta
 
 ## desk/views/shed/laws.rs
 
-shed-no-rule-yet-add-what-the = Todavía no hay reglas. Agregue lo que la ley pide donde usted aplica: viento, horas del día, franjas, gotas.
-shed-add-a-rule = + Agregar una regla
+shed-no-rule-yet-add-what-the = Todavía no hay normas. Agregue lo que la ley pide donde usted aplica: viento, horas del día, franjas, gotas.
+shed-add-a-rule = + Agregar una norma
 shed-law = Ley
 shed-when-it-holds = Cuándo vale
 shed-it-ends-before-it-begins-so = Termina antes de empezar, así que nunca vale; corrija los días.
@@ -265,13 +265,13 @@ shed-from-on-so-not-yet = Desde el { $since }, así que todavía no.
 shed-it-ended-with-and-is-held = Terminó el { $until } y no se compara con ninguna aplicación posterior.
 shed-now-and-up-to-and-including = Ahora, y hasta el { $until } inclusive.
 shed-now-and-until-you-type-its = Ahora, y hasta que usted anote su fin.
-shed-name-of-the-rule = nombre de la regla
+shed-name-of-the-rule = nombre de la norma
 shed-its-name-and-paragraph = su nombre y párrafo
 shed-when-and-for-what = Cuándo, y para qué
 shed-in-force-since = vigente desde
 shed-up-to-and-including = hasta e incluido
-shed-it-stands-on-the-load-cards = Está en las tarjetas de carga; el programa no compara los planes con una regla de este tipo.
-shed-it-is-kept-here-for-you = Se guarda aquí para que usted la lea; el programa no compara los planes con una regla de este tipo, y lo dice.
+shed-it-stands-on-the-load-cards = Está en las tarjetas de carga; el programa no compara los planes con una norma de este tipo.
+shed-it-is-kept-here-for-you = Se guarda aquí para que usted la lea; el programa no compara los planes con una norma de este tipo, y lo dice.
 shed-gusts-at-most-gust = ráfagas como máximo { $gust }
 shed-not-with-wind-toward = no con viento hacia { $what }
 shed-not-while-warm-air-lies-over = no mientras haya aire caliente sobre aire frío
@@ -289,7 +289,7 @@ shed-of-to = de { $width } hasta { $to }
 
 shed-products = Productos
 shed-waters = Aguas
-shed-rigs = Equipos
+shed-rigs = Aspersoras
 shed-stock = Existencias
 shed-records = Registros
 shed-farm = Finca
@@ -353,23 +353,23 @@ shed-the-profiles-are-a-help-to = Los perfiles ayudan a llevar lo que piden algu
 shed-who-keeps-them = Quién los lleva
 shed-name-of-the-business = nombre de la empresa
 shed-who-keeps-the-records = quién lleva los registros
-shed-address-of-the-business = dirección de la empresa
+shed-address-of-the-business = domicilio de la empresa
 shed-and-how-it-is-reached = y cómo se le contacta
 shed-number-of-the-business = número de la empresa
 shed-with-the-authority = ante la autoridad
 shed-kept-for = Se llevan para
 shed-is-not-known-to-this-program = Este programa no conoce "{ $key }", así que ningún registro se compara con ello
 shed-by-when-is-not-known-here = aquí no se sabe para cuándo
-shed-due = a más tardar { $due }
+shed-due = plazo: { $due }
 shed-kept = se conserva { $keep_words }
 shed-asked-for-on-top = Se pide además
 shed-elements-that-a-buyer-a-scheme = Datos que pide un comprador, un programa de certificación o la ley de su lugar. Cada registro tiene una casilla para ellos.
 shed-add-an-element = + Agregar un dato
-shed-address = dirección
+shed-address = domicilio
 shed-number = número
 shed-profile = Para { $scope }; { $due }; { $keep }.
 shed-profile-until = Para { $scope }, hasta { $day }; { $due }; { $keep }.
-shed-profile-from = De: { $source } ({ $evidence }).
+shed-profile-from = Según: { $source } ({ $evidence }).
 shed-name-of-element = Nombre del dato { $number }
 shed-who-asks-for-element = Quién pide el dato { $number }
 shed-days-until-element-is-due = Días hasta que debe estar el dato { $number }
@@ -381,7 +381,7 @@ shed-restricted-only = solo uso restringido
 ## desk/views/shed/rigs/calibrations.rs
 
 shed-what-was-measured-the-latest-first = Lo que se midió, lo más reciente primero
-shed-nothing-yet-calibrate-before-the-season = Todavía nada. Calibre antes de la temporada y después de cambiar boquillas: recoja en las boquillas para encontrar las gastadas, y tome el tiempo de un recorrido para conocer la velocidad. Use agua limpia, no caldo.
+shed-nothing-yet-calibrate-before-the-season = Todavía nada. Calibre antes de la temporada y después de cambiar boquillas: recoja en las boquillas para encontrar las gastadas, y tome el tiempo de un tramo para conocer la velocidad. Use agua limpia, no caldo.
 shed-for-the-plans = para los planes
 shed-reckon-with-the-flow-measured-last = calcular con el caudal medido la última vez
 shed-in-place-of-that-of-new = en lugar del de boquillas nuevas
@@ -400,7 +400,7 @@ shed-at-the-nozzles = en las boquillas
 shed-pressure-meanwhile = presión mientras tanto
 shed-mean-flow-of-a-nozzle = caudal medio de una boquilla
 shed-against-a-new-one = frente a una nueva
-shed-volume-over-ground = volumen sobre el terreno
+shed-volume-over-ground = volumen por superficie
 shed-against-what-was-set = frente a lo ajustado
 shed-the-cab-against-it = la cabina frente a eso
 shed-type-what-was-measured-to-see = Anote lo que se midió para verlo.
@@ -431,7 +431,7 @@ shed-usual-height = altura usual
 shed-of-the-nozzles-above-what-is = de las boquillas sobre lo que se aplica
 shed-nozzles = Boquillas
 shed-usually-fitted = montado normalmente
-shed-nozzle-sets-of-this-rig = Juegos de boquillas de este pulverizador
+shed-nozzle-sets-of-this-rig = Juegos de boquillas de esta aspersora
 shed-usual-setting = Ajuste usual
 shed-field-efficiency = eficiencia de campo
 shed-share-of-the-time-that-is = parte del tiempo que se pasa aplicando
@@ -443,8 +443,8 @@ shed-nurse-tank-holds = capacidad del tanque nodriza
 shed-speed-on-the-road = velocidad en el camino
 shed-rinsing = Enjuague
 shed-stays-when-run-dry = queda al vaciarse
-shed-in-tank-lines-and-boom = en tanque, tuberías y barra
-shed-lines-and-boom-hold = tuberías y barra contienen
+shed-in-tank-lines-and-boom = en tanque, líneas y barra
+shed-lines-and-boom-hold = líneas y barra contienen
 shed-between-the-tank-and-the-nozzles = entre el tanque y las boquillas
 shed-clean-water-tank = tanque de agua limpia
 shed-anything-else = Algo más
@@ -468,21 +468,21 @@ shed-droplets-row = gotas
 
 ## desk/views/shed/rigs/mod.rs
 
-shed-rig = Pulverizador
+shed-rig = Aspersora
 shed-nozzle-sets = Juegos de boquillas
 shed-calibration = Calibración
-shed-no-rig-yet-walk-round-the = Todavía no hay pulverizador. Dé la vuelta al pulverizador y agréguelo: primero el tanque, luego la barra.
+shed-no-rig-yet-walk-round-the = Todavía no hay aspersora. Dé la vuelta a la aspersora y agréguela: primero el tanque, luego la barra.
 shed-tank-boom = tanque { $tank } · barra { $boom }
 shed-tank-tank = tanque { $tank }
 shed-tank-still-to-type = falta escribir el tanque
-shed-add-a-rig = + Agregar un pulverizador
+shed-add-a-rig = + Agregar una aspersora
 shed-here-stands-what-a-load-must = Aquí está en qué debe caber una carga, y qué tan rápido se aplica.
-shed-name-of-the-rig = nombre del pulverizador
+shed-name-of-the-rig = nombre de la aspersora
 
 ## desk/views/shed/rigs/nozzles.rs
 
 shed-sets = Juegos
-shed-no-nozzle-set-yet-with-one = Todavía no hay juego de boquillas. Con uno se calculan velocidad, presión y gotas de cada aplicación que va con este pulverizador, y una calibración se compara con boquillas nuevas.
+shed-no-nozzle-set-yet-with-one = Todavía no hay juego de boquillas. Con uno se calculan velocidad, presión y gotas de cada aplicación que va con esta aspersora, y una calibración se compara con boquillas nuevas.
 shed-the-first = { $first }, el primero
 shed-at = { $flow } a { $at }
 shed-apart = a { $spacing } entre sí
@@ -557,7 +557,7 @@ shed-line-of-the-droplets = línea { $line } de las gotas
 
 ## desk/views/shed/rigs/sheets.rs
 
-shed-no-planned-pass-goes-with-it = Ninguna aplicación planeada va con él.
+shed-no-planned-pass-goes-with-it = Ninguna aplicación planeada va con ella.
 shed-no-planned-pass-goes-with-this = Ninguna aplicación planeada va con este juego.
 shed-how-much-it-covers = Cuánto cubre
 shed-type-working-width-speed-and-field = Anote ancho de trabajo, velocidad y eficiencia de campo para verlo.
@@ -565,7 +565,7 @@ shed-with-nothing-of-speed-width-or = Si la velocidad, el ancho o la eficiencia 
 shed-while-in-the-field = mientras está en el lote
 shed-filling-and-the-road-are-not = No incluye el llenado ni el camino.
 shed-type-what-the-clean-water-tank = Anote la capacidad del tanque de agua limpia para ver cómo usarla.
-shed-plan-a-pass-with-it-to = Planee una aplicación con él para ver cómo usar el agua limpia.
+shed-plan-a-pass-with-it-to = Planee una aplicación con ella para ver cómo usar el agua limpia.
 shed-type-what-stays-when-it-is = Anote lo que queda al vaciarse, y la capacidad del tanque de agua limpia.
 shed-after = Después de { $name }.
 shed-counted-of-each = { $rinses ->
@@ -580,39 +580,39 @@ shed-what-stays-would-spray = lo que queda alcanzaría para
 
 shed-catch-at-the-nozzles = + Recoger en las boquillas
 shed-1-128-acre = + 1/128 de acre
-shed-speed-over-a-course = + Velocidad en un recorrido
+shed-speed-over-a-course = + Velocidad en un tramo
 shed-tank-level = + Nivel del tanque
 shed-a-bare-number-is-taken-as = Un número sin unidad se toma como { $units }.
-shed-stand-with-the-boom-out-at = Quédese parado, con la barra extendida, a la presión con la que aplica. Léala en la barra y anótela abajo.
-shed-hold-a-jug-under-each-nozzle = Sostenga una jarra debajo de cada boquilla durante { $time } y anote lo que contiene, del extremo izquierdo de la barra al derecho, en el sentido en que maneja. { $bare }
+shed-stand-with-the-boom-out-at = Con la aspersora detenida y la barra extendida, a la presión con la que aplica. Lea la presión en la barra y anótela abajo.
+shed-hold-a-jug-under-each-nozzle = Sostenga una jarra debajo de cada boquilla durante { $time } y anote lo que contiene, del extremo izquierdo de la barra al derecho, en el sentido de avance. { $bare }
 shed-a-sample-across-the-boom-will = Basta una muestra a lo largo de la barra; deje vacías las demás.
 shed-drive-it-in-the-field-with = Recórralo en el lote con la marcha y las revoluciones con las que aplica, ya a velocidad antes de su inicio, y tome el tiempo.
-shed-mark-a-course-in-the-field = Marque un recorrido en el lote, no en el camino: mientras más largo, mejor lo dice el tiempo.
+shed-mark-a-course-in-the-field = Marque un tramo en el lote, no en el camino: mientras más largo, mejor lo dice el tiempo.
 shed-fill-the-tank-half-and-be = Llene el tanque a la mitad, y esté ya a velocidad antes de su inicio.
 shed-time-two-runs-or-more-one = Tome el tiempo de dos pasadas o más, una en cada sentido, y anote lo que mostraba la cabina. Un número sin unidad se toma como s.
-shed-stand-level-and-fill-the-tank = Párese en terreno nivelado y llene el tanque con agua limpia hasta una marca que pueda volver a encontrar.
+shed-stand-level-and-fill-the-tank = Estacione en terreno nivelado y llene el tanque con agua limpia hasta una marca que pueda volver a encontrar.
 shed-spray-it-on-a-measured-piece = Aplíquela en un terreno medido, con el ajuste con el que aplica.
-shed-stand-on-the-same-place-fill = Párese en el mismo lugar, llene hasta la misma marca, y mida cuánto se necesita.
-shed-mark-a-course-of-in-the = Marque un recorrido de { $course } en el lote: en él, un ancho de { $width } es 1/128 de acre.
-shed-mark-the-course-on-which-what = Marque el recorrido en el que lo que se recoge junto aplica 1/128 de acre. Anote en Juegos de boquillas cómo están dispuestas, y aquí se dirá su longitud.
+shed-stand-on-the-same-place-fill = Estacione en el mismo lugar, llene hasta la misma marca, y mida cuánto se necesita.
+shed-mark-a-course-of-in-the = Marque un tramo de { $course } en el lote: en él, un ancho de { $width } es 1/128 de acre.
+shed-mark-the-course-on-which-what = Marque el tramo en el que lo que se recoge junto aplica 1/128 de acre. Anote en Juegos de boquillas cómo están dispuestas, y aquí se dirá su longitud.
 shed-caught-for = recogido durante
 shed-each-nozzle = cada boquilla
-shed-time-of-the-course = tiempo del recorrido
-shed-length-of-the-course = longitud del recorrido
+shed-time-of-the-course = tiempo del tramo
+shed-length-of-the-course = longitud del tramo
 shed-the-cab-showed = la cabina mostraba
 shed-not-noted = no anotado
 shed-ground-sprayed = terreno aplicado
 shed-took-to-fill-up = se necesitó para llenar
-shed-it-was-set-to = estaba ajustado a
+shed-it-was-set-to = estaba ajustada a
 shed-left-to-right = de izquierda a derecha; la barra gráfica y "promedio" frente al promedio de las recogidas
 shed-type-under-nozzle-sets-how-many = Anote en Juegos de boquillas cuántas hay, o cómo están dispuestas, para ver una casilla para cada una.
 shed-nozzle = boquilla { $at }
 shed-nozzle-place-flow-state = boquilla { $place }: { $flow }, { $state }
-shed-rinse-the-sprayer-and-put-clean = Enjuague el pulverizador y póngale agua limpia. Recoja agua, nunca caldo, y de todos modos use guantes.
-shed-stand-and-catch-what-the-nozzles-of-a-row = Parado, con las mismas revoluciones y la misma presión, recoja durante ese tiempo lo que dan juntas las { $together } boquillas de un surco. Anótelo una vez por cada surco que recoja. { $bare }
-shed-stand-and-catch-what-one-nozzle-gives = Parado, con las mismas revoluciones y la misma presión, recoja durante ese tiempo lo que da una boquilla. Anótelo una vez por cada una que recoja. { $bare }
+shed-rinse-the-sprayer-and-put-clean = Enjuague la aspersora y póngale agua limpia. Recoja agua, nunca caldo, y de todos modos use guantes.
+shed-stand-and-catch-what-the-nozzles-of-a-row = Con la aspersora detenida, con las mismas revoluciones y la misma presión, recoja durante ese tiempo lo que dan juntas las { $together } boquillas de un surco. Anótelo una vez por cada surco que recoja. { $bare }
+shed-stand-and-catch-what-one-nozzle-gives = Con la aspersora detenida, con las mismas revoluciones y la misma presión, recoja durante ese tiempo lo que da una boquilla. Anótelo una vez por cada una que recoja. { $bare }
 shed-caught = recogido
-shed-course = recorrido
+shed-course = tramo
 shed-runs = pasadas
 shed-run = pasada
 shed-average = promedio
@@ -699,7 +699,7 @@ shed-before = { $name }: antes de
 shed-how-in-the-labels-words = cómo, en palabras de la etiqueta
 shed-width = { $name }: ancho
 shed-what-lies-beside-it = lo que está al lado
-shed-down-the-wind-only = solo viento abajo
+shed-down-the-wind-only = solo a favor del viento
 shed-hours-without-rain = horas sin lluvia
 shed-class = { $name }: clase
 shed-before-all-others = antes de todos los demás
