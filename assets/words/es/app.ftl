@@ -150,15 +150,15 @@ app-is-not-there-any-more-moved = { $file } ya no está ahí: se movió, se borr
 app-nothing-is-lost-your-work-is = No se pierde nada: su trabajo está abierto aquí
 app-save-it-there-again = Guardarla otra vez ahí
 app-was-changed-by-something-else-and = Otro programa cambió { $file } y no se puede leer: { $why }
-app-what-stands-there-goes-to-the = Lo que está ahí pasa a las copias de respaldo antes de que el mío ocupe su lugar
+app-what-stands-there-goes-to-the = Lo que está ahí pasa a las copias de respaldo antes de que la mía ocupe su lugar
 app-was-changed-by-something-else-since = Otro programa cambió { $file } desde que se abrió
-app-theirs-goes-to-the-backups-if = Si conserva el suyo, el ajeno pasa a las copias de respaldo; si toma el ajeno, con deshacer vuelve el suyo
-app-take-theirs = Tomar el ajeno
-app-what-mine-has-otherwise-than-theirs = En qué difiere el mío del ajeno
-app-theirs-is-open-now-undo-brings = Ahora está abierto el ajeno; con deshacer vuelve el suyo
+app-theirs-goes-to-the-backups-if = Si conserva su versión, la otra pasa a las copias de respaldo; si toma la otra, con deshacer vuelve la suya
+app-take-theirs = Tomar la otra
+app-what-mine-has-otherwise-than-theirs = En qué difiere la mía de la otra
+app-theirs-is-open-now-undo-brings = Ahora está abierta la otra; con deshacer vuelve la suya
 app-the-farm-was-not-saved-kept-in = No se guardó la finca: { $why }. No se pierde nada: su trabajo está abierto aquí y se conserva en { $side }
-app-keep-mine = Conservar el mío
-app-save-mine-as-another-file = Guardar el mío como otro archivo…
+app-keep-mine = Conservar la mía
+app-save-mine-as-another-file = Guardar la mía como otro archivo…
 
 ## desk/app/work.rs
 

@@ -174,7 +174,7 @@ mix-name-is-planned-for-date-first-for-date2-name2 = { $name } está planeada pa
 
 ## core/mix/jar.rs
 
-mix-1-us-pint-473-ml = 1 pinta de EE. UU. (473 mL)
+mix-1-us-pint-473-ml = 1 pinta (473 mL)
 mix-1-us-quart-946-ml = 1 cuarto de galón (946 mL)
 mix-is-in-the-mix-at-a = { $name } está en la mezcla con una dosis de cero, así que el frasco no lo contiene
 mix-takes-too-little-in-a-jar = De { $name } cabe demasiado poco en un frasco de { $jar } para medirlo, aun a partir de una solución madre

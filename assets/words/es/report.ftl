@@ -47,7 +47,7 @@ report-with = { "  " }{ $rig_name } con { $source }: { $tanks }
 report-nor-is-any-after-it = Ni hay ninguna después.
 report-what-all-passes-from-then-on = Lo que toman todas las aplicaciones desde entonces: { $passes }
 report-nothing-is-short-of-what-is = No falta nada de lo contado.
-report-to-buy = Para comprar
+report-to-buy = Por comprar
 report-in-all = { "  " }en total { $sum_words }
 report-on-hand = { $round } en existencia
 report-not-in-it = { "  " }no incluido: { $pass }: { $what }
@@ -149,7 +149,7 @@ report-fields = { "  " }lotes    { $fields } = { $area }
 report-spray = { "  " }caldo    { $carrier } = { $spray_volume }
 report-of-spraying = , { $time } de aplicación
 report-water-hard = { "  " }agua     { $name }, dureza de { $hardness }
-report-ties-up-of-ammonium-sulfate = , inmoviliza { $most } de sulfato de amonio
+report-ties-up-of-ammonium-sulfate = , retiene { $most } de sulfato de amonio
 report-load-of-on = { "  " }carga { $number } de { $loads }: { $volume } en { $area }
 report-of-this-mix-are-in-the = { "        " }{ $to } de esta mezcla ya están en el tanque
 report-to = { "        " }{ $carrier_kind } hasta { $to }
@@ -157,7 +157,7 @@ report-not-judged-302 = { "  " }no evaluado: { $not_judged }
 report-perhaps-meant = { " " }Quizás quiso decir: { $offers }.
 report-which-adjuvant-suits-every-partner = { "  " }qué coadyuvante conviene a todos los productos de la mezcla
 report-rate-not-known = dosis desconocida
-report-to-buy-a40 = , para comprar
+report-to-buy-a40 = , por comprar
 report-no-adjuvant = sin coadyuvante
 report-in-the-mix = { "  " }en la mezcla
 report-setting-at = { "  " }ajuste   { $name } a { $figures }
