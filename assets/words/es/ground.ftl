@@ -5,7 +5,7 @@ ground-to-to = { $from } a { $to } ({ $to_degrees }° a { $to_degrees2 }°)
 
 ## core/ground/mod.rs
 
-ground-mind-the-wind = Cuide el viento mientras aplica: donde gire hacia allí, deje la franja.
+ground-mind-the-wind = Cuide el viento mientras aplica: donde el viento gire hacia allí, deje la franja.
 ground-stated = declarada
 ground-ground-of = Terreno de { $name }
 ground-is-to-go-by-its-boundary = { $name } debe regirse por su lindero, y no hay ninguno dibujado; cuenta la superficie declarada

@@ -17,7 +17,7 @@ rig-with = { " " }con "{ $name }"
 rig-no-calibration-of-up-to-the = No hay anotada ninguna calibración de { $name }{ $with } hasta el día de esta aplicación
 rig-catch-the-nozzles-or-measure-the = Recoja el caudal de las boquillas o mida el volumen por superficie, y anótelo en la bodega.
 rig-the-last-calibration-of-is-of = La última calibración de { $name }{ $with } es del { $date }, { $why }
-rig-calibrate-it-before-this-pass-and = Calíbrelo antes de esta aplicación y anótelo en la bodega.
+rig-calibrate-it-before-this-pass-and = Calíbrela antes de esta aplicación y anote la calibración en la bodega.
 rig-and-more = ; y { $more } más
 rig-the-calibration-of-of-found = La calibración de { $name } del { $date } ({ $test }) encontró: { $text }{ $more }
 rig-mend-it-and-calibrate-again-the = Corríjalo y calibre otra vez; la página de la aspersora en la bodega lo muestra todo.
@@ -72,7 +72,7 @@ rig-against-as-it-was-set = frente a { $set_to }, según se ajustó
 rig-the-rig-gave-where-it-was = La aspersora dio { $carrier } cuando estaba ajustada a { $set_to }, { $off }; el estudio con el que se compara considera exacta una aspersora dentro del { $show } %
 rig-look-at-speed-pressure-and-nozzles = Revise velocidad, presión y boquillas, corrija lo que esté mal y mida otra vez.
 rig-the-rig-was-set-to-no = La aspersora estaba ajustada a un volumen por superficie de cero
-rig-type-what-it-was-set-to = Escriba a cuánto estaba ajustado, como "15 gal/ac", o bórrelo.
+rig-type-what-it-was-set-to = Escriba a cuánto estaba ajustada, como "15 gal/ac", o bórrelo.
 
 ## core/rig/calibration/wear.rs
 
@@ -290,7 +290,7 @@ rig-to-the-power = { $rinses } × { $each }: ({ $residual } ÷ ({ $residual } + 
 
 ## core/rig/setting.rs
 
-rig-the-pass-takes-nozzle-set-which = La aplicación toma el juego de boquillas "{ $nozzles }", que { $name } no tiene
+rig-the-pass-takes-nozzle-set-which = La aplicación usa el juego de boquillas "{ $nozzles }", que { $name } no tiene
 rig-choose-another-set-or-add-it = Elija otro juego, o agréguelo a la aspersora en la bodega.
 rig-the-speed-is-typed-as-nothing = La velocidad está anotada como cero, así que no se puede calcular ningún ajuste
 rig-type-the-speed-for-the-rig = Escriba la velocidad para la aspersora o para la aplicación.
@@ -338,11 +338,11 @@ rig-fit-and-choose-it-for-the = Monte { $name } y elíjalo para la aplicación.
 
 ## core/rig/before.rs
 
-rig-before-recorded = { $rig } aplicó por último "{ $name }" del { $date }, según el registro: en el tanque, las líneas y la barra puede quedar { $left }, que esta mezcla no contiene
-rig-before-planned = En { $rig } esta aplicación sigue a "{ $name }" del { $date }, que aún no está registrada: en el tanque, las líneas y la barra puede quedar { $left }, que esta mezcla no contiene
+rig-before-recorded = { $rig } aplicó por último "{ $name }" del { $date }, según el registro: en el tanque, las líneas y la barra aún puede haber { $left }, que esta mezcla no contiene
+rig-before-planned = En { $rig } esta aplicación sigue a "{ $name }" del { $date }, que aún no está registrada: en el tanque, las líneas y la barra aún puede haber { $left }, que esta mezcla no contiene
 rig-before-undecided = { $count ->
-        [one] { $rig } aplica también { $names } ese día, y no está decidido cuál de las dos va primero: después de ella puede quedar en el tanque, las líneas y la barra { $left }, que esta mezcla no contiene
-       *[other] { $rig } aplica también { $names } ese día, y no está decidido cuál va primero: después de ellas puede quedar en el tanque, las líneas y la barra { $left }, que esta mezcla no contiene
+        [one] { $rig } aplica también { $names } ese día, y no está decidido cuál de las dos va primero: después de ella aún puede haber en el tanque, las líneas y la barra { $left }, que esta mezcla no contiene
+       *[other] { $rig } aplica también { $names } ese día, y no está decidido cuál va primero: después de ellas aún puede haber en el tanque, las líneas y la barra { $left }, que esta mezcla no contiene
     }
 rig-before-label-says = La etiqueta de { $product } pide limpiar: { $how }
 rig-before-hurts = { $says }: { $fields }

@@ -344,7 +344,7 @@ row-cleaning-14 = Saque los filtros y las mallas de las boquillas y límpielos p
 row-cleaning-15 = Lave el exterior del tanque y de la barra en el lote tratado
 row-cleaning-16 = Enjuague tres veces los envases vacíos: llénelos con agua hasta un cuarto, agite y vierta en el tanque
 row-cleaning-17 = Aplique el enjuague en el lote recién tratado, sin pasar de la dosis de la etiqueta; nunca en terreno de un vecino, ni en un desagüe o una zanja, ni cerca de un pozo
-row-cleaning-18 = Use guantes y lo que pidan las etiquetas; nunca limpie cerca de un pozo, un desagüe, una zanja o agua abierta
+row-cleaning-18 = Use guantes y lo que pidan las etiquetas; nunca limpie cerca de un pozo, un desagüe, una zanja o un cuerpo de agua
 
 ## assets/rotation.csv
 

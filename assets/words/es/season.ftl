@@ -394,7 +394,7 @@ season-remark-no-group = Ningún producto de un grupo de resistencia conocido se
 season-remark-not-rated = Todavía no hay nada evaluado: evalúe un lote en la página de su registro.
 season-remark-hours = De inicio a fin: aplicación, vueltas, llenado, camino y pausas
 season-remark-products-alone = Solo productos, a los precios de los registros; ni agua ni horas ni la aspersora. La superficie aplicada dos veces cuenta dos veces
-season-ground-sprayed-twice-counts-twice-was = La superficie aplicada dos veces cuenta dos veces. { $sprayed } se aplicó por lo menos una vez
+season-ground-sprayed-twice-counts-twice-was = La superficie aplicada dos veces cuenta dos veces. Aplicada por lo menos una vez: { $sprayed }
 season-the-lesser-figure-takes-passes-on = La cifra menor toma las aplicaciones en un lote como si cayeran en el mismo terreno, la mayor como si cayeran una al lado de otra: no está dibujado en qué parte de un lote aplicó un registro
 season-ground-without-an-area = { $count } { $count ->
         [one] registro tiene
@@ -590,6 +590,6 @@ season-restricted-entry-interval-of-is-not = No se conoce el intervalo de entrad
 season-write-the-hours-of-its-label = Escriba en el registro las horas de su etiqueta, 0 donde no tenga
 season-the-exclusion-zone-is-not-known = No se conoce la zona de exclusión para este método ("{ $method }")
 season-look-it-up-in-the-rule = Búsquela en la norma y escríbala en la hoja: 100 ft por vía aérea, con aspersora de aire forzado, fumigante, humo, niebla o neblina
-season-the-exclusion-zone-cannot-be-told = No se puede decir la zona de exclusión: la clase de gota no está anotada
+season-the-exclusion-zone-cannot-be-told = No se puede determinar la zona de exclusión: la clase de gota no está anotada
 season-the-exclusion-zone-hangs-on-whether = La zona de exclusión depende de si las boquillas estaban a menos de 12 in del suelo; un registro tiene su altura sobre lo que se aplicó
 season-keep-25-ft-unless-they-were = Mantenga 25 ft, a menos que haya sido así
