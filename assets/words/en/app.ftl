@@ -65,6 +65,10 @@ app-orders-tried = orders tried
 ## desk/app/foot.rs
 
 app-until-then-the-farm-has-there = { $name }: { $problem }. Until then the farm has { $instead } there.
+app-more-boxes-unread = { $count ->
+    [one] One box more cannot be read.
+   *[other] { $count } boxes more cannot be read.
+}
 app-drop-what-was-typed = Drop what was typed
 app-exists = { $path } exists
 app-write-over-it = Write over it

@@ -65,6 +65,10 @@ app-orders-tried = órdenes probados
 ## desk/app/foot.rs
 
 app-until-then-the-farm-has-there = { $name }: { $problem }. Hasta entonces la finca tiene ahí { $instead }.
+app-more-boxes-unread = { $count ->
+    [one] Hay una casilla más que no se entiende.
+   *[other] Hay { $count } casillas más que no se entienden.
+}
 app-drop-what-was-typed = Descartar lo escrito
 app-exists = { $path } ya existe
 app-write-over-it = Reemplazarlo

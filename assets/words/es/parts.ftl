@@ -84,4 +84,5 @@ parts-working = Cálculo: { $title }
 ## desk/parts/offers.rs
 
 parts-takes = { $keys } toma { $first }
+parts-takes-and-leaving = { $keys }, o salir de la casilla, toma { $first }
 parts-or-pick = o elija
