@@ -453,7 +453,7 @@ season-log-cost = Costo
 ## desk/views/season_log/review/groups.rs
 
 season-log-kind-of-product-73b = Tipo de producto
-season-log-groups-by-field-and-season = { $kind }: grupos por lote y temporada
+season-log-groups-by-field-and-season = Grupos ({ $kind }) por lote y temporada
 season-log-triangle = triángulo
 season-log-where-a-group-came-again = Dónde se repitió un grupo
 season-log-came-again = { $words } se repitió
@@ -542,7 +542,7 @@ season-log-ground-treated-by-season = Superficie tratada por temporada
 season-log-ground-treated-by-month = Superficie tratada por mes, { $newest }
 season-log-ground-treated-since-january = Superficie tratada desde enero
 season-log-by-season = Por temporada
-season-log-at-least-once = al menos una vez
+season-log-at-least-once = por lo menos una vez
 season-log-by-month = Por mes
 season-log-since-january = desde enero
 season-log-ground-treated-by-month-in = Superficie tratada por mes en { $year }
@@ -560,8 +560,8 @@ season-log-the-review-is-written-to = El repaso está escrito en { $path }{ $sin
 
 season-log-amounts-over-ground = Cantidades por superficie
 season-log-ground = Superficie
-season-log-the-largest-errors-of-amounts-over = Los errores más grandes en cantidades por superficie
-season-log-the-largest-errors = Los errores más grandes
+season-log-the-largest-errors-of-amounts-over = Los mayores errores de cantidades por superficie
+season-log-the-largest-errors = Los mayores errores
 season-log-a-click-leads-to-the-record = Un clic lleva al registro
 season-log-how-often-so-far-off-per = { $name }: con qué frecuencia hubo tal error, por ciento
 season-log-errors-in-per-cent = Errores en por ciento: { $name }
