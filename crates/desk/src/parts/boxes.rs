@@ -321,8 +321,11 @@ fn read_or_meant<E: Into<Refused>>(
         if !problem.meant.is_empty() {
             let sure = sure(problem);
             taken = offers::in_place(ui, edit_id, &response, problem, sure);
-            let escapes = ui.input(|input| input.key_pressed(egui::Key::Escape));
-            if taken.is_none() && response.lost_focus() && !escapes {
+            // Escape gives up what was typed; who goes on has meant it.
+            let goes_on = ui.input(|input| {
+                input.key_pressed(egui::Key::Tab) || input.key_pressed(egui::Key::Enter) || input.pointer.any_click()
+            });
+            if taken.is_none() && response.lost_focus() && goes_on {
                 taken = sure.cloned();
             }
         } else if response.has_focus() || response.hovered() {
