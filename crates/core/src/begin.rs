@@ -155,7 +155,9 @@ pub fn next(farm: &Farm) -> Option<Next> {
 }
 
 fn place(farm: &Farm) -> Option<Next> {
-    let Some(place) = &farm.place else { return Some(Next::Units) };
+    let Some(place) = &farm.place else {
+        return Some(if is_named(&farm.name, new_farm) { Next::Latitude } else { Next::Units });
+    };
     if place.latitude.trim().is_empty() {
         Some(Next::Latitude)
     } else if place.longitude.trim().is_empty() || place.position().is_err() {
