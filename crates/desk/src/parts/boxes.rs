@@ -584,6 +584,40 @@ pub fn choice<T: PartialEq + Clone>(
     say: impl Fn(&T) -> String,
     width: f32,
 ) {
+    choice_of(ui, name, value, (all, &say), width, false);
+}
+
+/// A choice in a row of a form that Enter walks through: Enter leads on from it as from a box, and the space bar opens it.
+pub fn choice_in_row<T: PartialEq + Clone>(
+    ui: &mut Ui,
+    name: &str,
+    value: &mut T,
+    all: &[T],
+    say: impl Fn(&T) -> String,
+    width: f32,
+) {
+    choice_of(ui, name, value, (all, &say), width, true);
+}
+
+/// Enter leads on from a closed list that has the keyboard; whether it did.
+fn passes_on_enter(ui: &Ui, id: Id) -> bool {
+    let passes = ui.memory(|memory| memory.has_focus(id))
+        && !ComboBox::is_open(ui.ctx(), id)
+        && ui.input_mut(|input| input.consume_key(egui::Modifiers::NONE, egui::Key::Enter));
+    if passes {
+        ui.memory_mut(|memory| memory.surrender_focus(id));
+    }
+    passes
+}
+
+fn choice_of<T: PartialEq + Clone>(
+    ui: &mut Ui,
+    name: &str,
+    value: &mut T,
+    (all, say): (&[T], &impl Fn(&T) -> String),
+    width: f32,
+    passes: bool,
+) {
     let shown = say(value);
     // A list is no wider than its line.
     let line = if ui.layout().main_wrap() { ui.max_rect().width() } else { ui.available_width() };
@@ -599,9 +633,12 @@ pub fn choice<T: PartialEq + Clone>(
         return;
     }
     let mut is_chosen = false;
+    let mut is_passed = false;
     // In a slot of its own, since a long text would widen the box.
     let response = ui
         .allocate_ui_with_layout(slot, Layout::left_to_right(Align::Center), |ui| {
+            // As the list salts its own id.
+            is_passed = passes && passes_on_enter(ui, ui.make_persistent_id(egui::IdSalt::new(("choice", name))));
             ComboBox::from_id_salt(("choice", name))
                 .width(width)
                 // Half a row below the last whole one says that there are more.
@@ -609,7 +646,7 @@ pub fn choice<T: PartialEq + Clone>(
                 .truncate()
                 .selected_text(shown.clone())
                 .show_ui(ui, |ui| {
-                    let rows: Vec<String> = all.iter().map(&say).collect();
+                    let rows: Vec<String> = all.iter().map(say).collect();
                     let at = all.iter().position(|each| each == value);
                     // The keyboard chooses too, and then the list is done.
                     if let Some(each) = pick::rows(ui, &rows, at).and_then(|at| all.get(at)) {
@@ -625,7 +662,11 @@ pub fn choice<T: PartialEq + Clone>(
     if is_chosen && ui.input(|input| input.key_pressed(egui::Key::Enter) || input.key_pressed(egui::Key::Space)) {
         response.request_focus();
     }
-    claim(ui, name, &response, true);
+    if is_passed {
+        want_next(ui.ctx());
+    } else {
+        claim(ui, name, &response, true);
+    }
     let font = egui::TextStyle::Button.resolve(ui.style());
     let whole = ui.painter().layout_no_wrap(shown.clone(), font, egui::Color32::PLACEHOLDER).size().x;
     let spacing = ui.spacing();

@@ -3,6 +3,7 @@
 //! front panel to the directions, so that a person can type from the booklet without jumping.
 
 mod advice;
+mod aside;
 mod conditions;
 mod front;
 mod guidance;
@@ -97,6 +98,8 @@ pub struct State {
     filling: Option<Id>,
     /// Directions that are pasted.
     pasting: Option<paste::Draft>,
+    /// A sentence of them that is being typed.
+    aside: Option<aside::Aside>,
     /// Whether the kinds of statement stand open to choose from.
     adding: bool,
     /// Whether the list still has to come to what was chosen.
@@ -168,6 +171,7 @@ impl State {
         self.adding = false;
         self.reveal = true;
         self.pasting = None;
+        self.aside = None;
         self.filling = None;
         match self.page {
             Page::Products | Page::Stock | Page::Records | Page::Farm => self.product = Some(id),

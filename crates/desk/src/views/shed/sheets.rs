@@ -103,10 +103,9 @@ pub(super) fn planned(
 pub(super) fn on_hand(bench: &Bench, ui: &mut Ui, id: &str) {
     let units = bench.farm().units;
     let (Some(product), Some(held)) = (bench.farm().products.get(id), bench.stock.get(id)) else { return };
+    let account = bench.stock.accounts.get(id);
     sheet(ui, t!("shed-on-hand-d01"), |ui| {
-        for stock::Row { what, amount, .. } in
-            bench.stock.accounts.get(id).iter().flat_map(|account| stock::rows(account, units))
-        {
+        for stock::Row { what, amount, .. } in account.iter().flat_map(|account| stock::rows(account, units)) {
             pair(ui, what, amount);
         }
         match held.on_hand {
@@ -120,6 +119,12 @@ pub(super) fn on_hand(bench: &Bench, ui: &mut Ui, id: &str) {
             Some(on_hand) => {
                 pair(ui, look::strong(t!("shed-in-all")), look::strong(on_hand.show(units)));
             }
+        }
+        if let Some(account) = account.filter(|_| held.typed) {
+            if stock::is_doubtful(account) {
+                mark::line(ui, Level::Check, t!("shed-something-in-its-account-is-in"));
+            }
+            boxes::say(ui, &stock::since_in_short(account, units));
         }
         if let Some(planned) = held.planned.filter(|planned| !planned.is_zero()) {
             pair(ui, t!("shed-planned-passes-take"), round(planned, units));
