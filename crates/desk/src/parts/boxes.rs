@@ -13,6 +13,7 @@ use egui::{
 };
 use jiff::civil::{Date, Time};
 use tankard_core::farm::{Droplets, MonthDay, SunTime};
+use tankard_core::language::days::clock;
 use tankard_core::quantity::{AsTyped, Quantity, QuantityError, Share, Units};
 use tankard_core::t;
 use tankard_core::typed::{self, Refused};
@@ -250,7 +251,10 @@ fn example<Q: Quantity>(ui: &Ui) -> &'static str {
 
 /// A quantity as typed, with what it was probably meant as where its unit is missing.
 fn read_quantity<Q: Quantity>(text: &str, before: &str, units: Units) -> Result<String, Refused> {
-    let refused = |why: QuantityError| Refused { why: why.to_string(), meant: typed::meant::<Q>(text, before, units) };
+    let refused = |why: QuantityError| {
+        let why = QuantityError { example: typed::example::<Q>(units), ..why };
+        Refused { why: why.to_string(), meant: typed::meant::<Q>(text, before, units) }
+    };
     Q::parse(text).map(|_| text.to_owned()).map_err(refused)
 }
 
@@ -521,13 +525,9 @@ pub fn time_or_none(ui: &mut Ui, name: &str, value: &mut Option<Time>, width: f3
 
 /// The same with an example of its own.
 pub fn time_hinted(ui: &mut Ui, name: &str, value: &mut Option<Time>, width: f32, hint: &str) {
-    let current = value.map(|time| time.strftime("%H:%M").to_string()).unwrap_or_default();
+    let current = value.map(clock).unwrap_or_default();
     let read = |text: &str| {
-        if text.trim().is_empty() {
-            Ok(String::new())
-        } else {
-            typed::time_of_day(text).map(|time| time.strftime("%H:%M").to_string())
-        }
+        if text.trim().is_empty() { Ok(String::new()) } else { typed::time_of_day(text).map(clock) }
     };
     if let Some(text) = read_box(ui, name, &current, width, hint, read) {
         *value = typed::time_of_day(&text).ok();

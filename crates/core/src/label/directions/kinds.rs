@@ -10,7 +10,7 @@ use serde::Deserialize;
 use crate::farm::Says;
 
 /// A kind of statement.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash, Deserialize)]
 #[serde(rename_all = "snake_case")]
 #[allow(missing_docs)] // Each is the kind of that name in `Says`.
 pub enum Kind {
@@ -40,6 +40,10 @@ pub enum Kind {
     MixingOrder,
     NotWith,
     Wear,
+    ActiveSeasonTotal,
+    Dates,
+    Handling,
+    Caution,
 }
 
 impl Kind {
@@ -73,6 +77,10 @@ impl Kind {
                 | (Self::MixingOrder, Says::MixingOrder { .. })
                 | (Self::NotWith, Says::NotWith { .. })
                 | (Self::Wear, Says::Wear { .. })
+                | (Self::ActiveSeasonTotal, Says::ActiveSeasonTotal { .. })
+                | (Self::Dates, Says::Dates { .. })
+                | (Self::Handling, Says::Handling { .. })
+                | (Self::Caution, Says::Caution { .. })
         )
     }
 }

@@ -259,8 +259,8 @@ fn marked(ui: &Ui, sentence: &Sentence) -> LayoutJob {
 /// The sentences that no line accounts for: those with a limit first, each with the mark of a Check. Gives the place of one that is to be
 /// typed where it belongs.
 fn left(ui: &mut Ui, reading: &Reading, units: Units) -> Option<usize> {
-    let (limits, others): (Vec<(usize, &Left)>, Vec<(usize, &Left)>) =
-        reading.left.iter().enumerate().partition(|(_, left)| left.has_limit);
+    type Placed<'r> = Vec<(usize, &'r Left)>;
+    let (limits, others): (Placed, Placed) = reading.left.iter().enumerate().partition(|(_, left)| left.has_limit);
     let mut chosen = None;
     if !limits.is_empty() {
         ui.add_space(6.0);

@@ -27,7 +27,9 @@ pub(super) fn doubts(bench: &Bench, ui: &mut Ui) {
     if !bench.doubts.is_empty() {
         sheet(ui, t!("shed-perhaps-typed-wrongly"), |ui| {
             // They speak of this page, so that a click leads nowhere else.
-            findings::show(ui, bench.doubts);
+            if let Some(led) = findings::show(ui, bench.doubts) {
+                led.want(ui.ctx());
+            }
         });
     }
 }
@@ -48,7 +50,7 @@ pub(super) fn pair(ui: &mut Ui, what: impl Into<RichText>, value: impl Into<Rich
 
 /// A day in words.
 pub(super) fn day(date: jiff::civil::Date) -> String {
-    tankard_core::loads::card::short_date(date)
+    tankard_core::language::days::short_date(date)
 }
 
 /// The passes that use a thing; a click leads to one.

@@ -235,6 +235,10 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &mut Produc
             let kind = says.name();
             let is_asked = bench.state.aside.as_ref().is_some_and(|aside| aside.is_of(says)) && before != Some(kind);
             let mut is_led_to = std::mem::take(&mut goes_on);
+            if bench.state.leads_to.is_some_and(|kind| kind.is_of(says)) {
+                bench.state.leads_to = None;
+                is_led_to = true;
+            }
             if is_asked {
                 aside::show(bench, ui, product, units);
                 is_led_to |= bench.state.aside.as_mut().is_some_and(|aside| aside.leads_on(ui));
@@ -288,6 +292,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &mut Produc
             }
         }
     }
+    bench.state.leads_to = None;
     if let Some(at) = gone {
         product.label.remove(at);
     } else if let Some((at, row)) = another {

@@ -22,7 +22,7 @@ pub(super) use list::list;
 
 use super::{Bench, quiet, sheets, word};
 use crate::look;
-use crate::parts::{boxes, dates};
+use crate::parts::boxes;
 use crate::report::needs;
 
 /// Whether something in an account is in doubt that a person has to mend, not only to know.
@@ -34,7 +34,7 @@ pub(super) fn is_doubtful(account: &Account) -> bool {
 
 /// "12 June".
 fn short_day(day: Date) -> String {
-    dates::day_month(day)
+    tankard_core::language::days::day_month(day)
 }
 
 /// An amount rounded, below zero too.
