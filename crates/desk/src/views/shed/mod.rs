@@ -344,7 +344,9 @@ fn list(bench: &mut Bench, ui: &mut Ui, is_tight: bool) {
         Panel::bottom("shed acts").frame(inset(14, 8)).show(ui, |ui| acts(bench, ui));
     }
     CentralPanel::default().frame(Frame::new()).show(ui, |ui| {
-        ScrollArea::vertical().id_salt(bench.state.page).auto_shrink(false).show(ui, |ui| {
+        // However little room the foot leaves, it is not more than that.
+        let area = ScrollArea::vertical().id_salt(bench.state.page).auto_shrink(false).min_scrolled_height(0.0);
+        area.show(ui, |ui| {
             Frame::new().inner_margin(Margin { left: 14, right: 6, top: 0, bottom: 8 }).show(ui, |ui| {
                 ui.spacing_mut().item_spacing.y = 0.0;
                 match bench.state.page {

@@ -571,16 +571,18 @@ pub(super) fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: U
             boxes::choice_in_row(ui, &t!("shed-coarsest", name = name), coarsest, &all, say, 150.0);
         }
         Says::Wind { most, least, gust } => {
+            // In a small window all three stand in one line.
+            let (wide, narrow) = if room < 340.0 { (56.0, 46.0) } else { (64.0, 56.0) };
             word(ui, t!("shed-at-most"));
-            boxes::quantity(ui, &t!("shed-name-at-most", name = name), most, 64.0);
+            boxes::quantity(ui, &t!("shed-name-at-most", name = name), most, wide);
             // Beside the box it speaks of; where there is no room, only that it is still to type.
             if room > 470.0 || most.text().starts_with("0 ") {
                 understood(ui, most, units);
             }
             word(ui, t!("shed-at-least"));
-            boxes::quantity_hinted(ui, &t!("shed-name-at-least", name = name), least, 56.0, t!("shed-any-value"));
+            boxes::quantity_hinted(ui, &t!("shed-name-at-least", name = name), least, narrow, t!("shed-any-value"));
             word(ui, t!("shed-gusts"));
-            boxes::quantity_hinted(ui, &t!("shed-name-gusts-at-most", name = name), gust, 56.0, t!("shed-any-value"));
+            boxes::quantity_hinted(ui, &t!("shed-name-gusts-at-most", name = name), gust, narrow, t!("shed-any-value"));
         }
         Says::NotToward { what } => {
             word(ui, t!("shed-not-toward"));
