@@ -224,9 +224,9 @@ fn a_record_that_brings_a_field_above_a_season_total_says_so() {
     assert_eq!(
         said(&farm, "r1"),
         [
-            "\"Earlier r1\" of 2031-06-01 brings Mill field to 4 pt/ac of Alpha 480 SL (demo) in 2031; the label as it is typed now \
+            "\"Earlier r1\" of 1 June 2031 brings Mill field to 4 pt/ac of Alpha 480 SL (demo) in 2031; the label as it is typed now \
              allows 60 fl oz/ac",
-            "\"Earlier r1\" of 2031-06-01 brings Mill field to 2 lb ai/ac of alphazine in 2031; the label as it is typed now allows \
+            "\"Earlier r1\" of 1 June 2031 brings Mill field to 2 lb ai/ac of alphazine in 2031; the label as it is typed now allows \
              1.5 lb ai/ac",
         ]
     );
@@ -274,7 +274,7 @@ fn the_number_of_applications() {
     of_the_label(
         &farm,
         Level::Stop,
-        "this pass would be application number 3 of Alpha 480 SL (demo) in 2031 after 2031-05-01, 2031-05-20; its label allows 2",
+        "this pass would be application number 3 of Alpha 480 SL (demo) in 2031 after 1 May 2031, 20 May 2031; its label allows 2",
     );
     // Another product, another year, another field are no applications of it.
     farm.records["r1"].date = date(2030, 12, 31);
@@ -298,7 +298,7 @@ fn days_between_two_applications() {
     farm.records["r0"].date = date(2031, 5, 30);
     let stop =
         of_the_label(&farm, Level::Stop, "this pass is 13 days after that, and its label keeps 14 days between two");
-    assert_eq!(stop.hint, "Not before 2031-06-13.");
+    assert_eq!(stop.hint, "Not before 13 June 2031.");
     // Over the turn of the year the days count on.
     farm.passes["p"].date = date(2032, 1, 5);
     farm.records["r0"].date = date(2031, 12, 30);
@@ -339,14 +339,14 @@ fn days_to_harvest() {
     farm.fields["f"].harvest = Some(date(2031, 7, 26));
     let stop =
         of_the_label(&farm, Level::Stop, "keeps 45 days to harvest; Mill field is expected to be harvested 44 days");
-    assert!(stop.hint.contains("2031-07-27"));
+    assert!(stop.hint.contains("27 July 2031"));
     // A record later than this pass binds the harvest as well, and is past stopping.
     farm.passes["p"].mix[0].product = "b".to_owned();
     record(&mut farm, "a", date(2031, 6, 20));
     of_the_label(
         &farm,
         Level::Check,
-        "had Alpha 480 SL (demo) on 2031-06-20, which keeps it from harvest until 2031-08-04",
+        "had Alpha 480 SL (demo) on 20 June 2031, which keeps it from harvest until 4 August 2031",
     );
 }
 
@@ -369,7 +369,7 @@ fn the_next_crop_waits() {
     must_not(&farm, "planted before");
     farm.fields["f"].next_crop = "Corn".to_owned();
     // Ten months after 12 June 2031 is 12 April 2032.
-    of_the_label(&farm, Level::Note, "Mill field: Corn may not be planted before 2032-04-12, 10 months after Alpha");
+    of_the_label(&farm, Level::Note, "Mill field: Corn may not be planted before 12 April 2032, 10 months after Alpha");
     // What is free before the crop that stands is harvested binds nobody.
     farm.fields["f"].harvest = Some(date(2032, 4, 12));
     must_not(&farm, "planted before");
@@ -379,11 +379,11 @@ fn the_next_crop_waits() {
     // "Other crops" takes it in.
     let others = Says::PlantBack { next_crop: "all other crops".to_owned(), months: 18 };
     farm.products["a"].label.push(Statement::new(others, "page 3"));
-    of_the_label(&farm, Level::Note, "sugar beet may not be planted before 2032-12-12, 18 months");
+    of_the_label(&farm, Level::Note, "sugar beet may not be planted before 12 December 2032, 18 months");
     // The month that has no such day ends with its last: 31 August and six months, in a leap year.
     farm.passes["p"].date = date(2031, 8, 31);
     statement(&mut farm).says = Says::PlantBack { next_crop: "sugar beet".to_owned(), months: 6 };
-    of_the_label(&farm, Level::Note, "before 2032-02-29");
+    of_the_label(&farm, Level::Note, "before 29 February 2032");
 }
 
 #[test]
@@ -397,7 +397,7 @@ fn what_earlier_records_still_bind() {
     of_the_label(
         &farm,
         Level::Check,
-        "had Alpha 480 SL (demo) on 2030-08-11; its label keeps 9 months to soybean, until 2031-05-11, and it was planted on 2031-05-10",
+        "had Alpha 480 SL (demo) on 11 August 2030; its label keeps 9 months to soybean, until 11 May 2031, and it was planted on 10 May 2031",
     );
     // What is sprayed on the crop itself is no plant-back to it.
     farm.records["r0"].date = date(2031, 5, 20);
@@ -406,7 +406,7 @@ fn what_earlier_records_still_bind() {
     of_the_label(
         &farm,
         Level::Note,
-        "soybeans may not be planted before 2032-02-20, 9 months after Alpha 480 SL (demo) of",
+        "soybeans may not be planted before 20 February 2032, 9 months after Alpha 480 SL (demo) of",
     );
 }
 
@@ -487,13 +487,13 @@ fn days_of_the_year() {
     let mut farm = saying(dates("05-01", "06-12"));
     must_not(&farm, "may be used from");
     farm.passes["p"].date = date(2031, 6, 13);
-    of_the_label(&farm, Level::Stop, "may be used from 05-01 to 06-12 (month-day); this pass is on 2031-06-13");
+    of_the_label(&farm, Level::Stop, "may be used from 1 May to 12 June; this pass is on 13 June 2031");
     // A second window of the same label is an alternative.
     farm.products["a"].label.push(Statement::new(dates("06-13", "07-01"), "page 3"));
     must_not(&farm, "may be used from");
     // An end typed alone is none.
     statement(&mut farm).says = dates("06-14", "");
-    of_the_label(&farm, Level::Stop, "may be used from 06-14 on");
+    of_the_label(&farm, Level::Stop, "may be used from 14 June on");
 }
 
 #[test]
@@ -543,12 +543,12 @@ fn partners_that_are_forbidden_within_days() {
     let stop = of_the_label(
         &farm,
         Level::Stop,
-        "may not come within 7 days of group 14; Mill field had Beta 480 SL (demo) on 2031-06-05, 7 days before this pass",
+        "may not come within 7 days of group 14; Mill field had Beta 480 SL (demo) on 5 June 2031, 7 days before this pass",
     );
-    assert_eq!(stop.hint, "Not before 2031-06-13.");
+    assert_eq!(stop.hint, "Not before 13 June 2031.");
     // A product that is gone from the shed is known by what its record says.
     farm.products.shift_remove("b");
-    of_the_label(&farm, Level::Stop, "had Beta 480 SL (demo) on 2031-06-05");
+    of_the_label(&farm, Level::Stop, "had Beta 480 SL (demo) on 5 June 2031");
     // No days, no look at the records.
     statement(&mut farm).says = Says::NotWith { what: "group 14".to_owned(), days: 0 };
     must_not(&farm, "may not come within");
@@ -558,7 +558,7 @@ fn partners_that_are_forbidden_within_days() {
     (other.name, other.date) = ("Later".to_owned(), date(2031, 6, 15));
     other.mix[0].product = "b".to_owned();
     farm.passes.insert("q".to_owned(), other);
-    of_the_label(&farm, Level::Check, "\"Later\" of 2031-06-15 puts Beta 480 SL (demo) on Mill field");
+    of_the_label(&farm, Level::Check, "\"Later\" of 15 June 2031 puts Beta 480 SL (demo) on Mill field");
 }
 
 #[test]
@@ -579,7 +579,7 @@ fn conditions_bind_every_limit() {
         (Says::SeasonTotal { most: q("16 fl oz/ac"), per: Period::Year }, "brings Alpha"),
         (Says::Applications { most: 0, days_apart: 0, per: Period::Year }, "application number 1"),
         (Says::Droplets { finest: Droplets::UltraCoarse, coarsest: None }, "which is finer"),
-        (Says::Dates { from: "07-01".parse().ok(), to: None }, "may be used from 07-01"),
+        (Says::Dates { from: "07-01".parse().ok(), to: None }, "may be used from 1 July"),
     ];
     for (says, words) in limits {
         let mut farm = saying(says);
@@ -610,7 +610,7 @@ fn what_a_label_says_for_one_crop_is_in_doubt_where_the_crop_is_not_typed() {
         (Says::Carrier { least: Some(q("20 gal/ac")), most: None }, "of spray; the pass has"),
         (Says::Applications { most: 0, days_apart: 0, per: Period::Year }, "application number 1"),
         (Says::Droplets { finest: Droplets::UltraCoarse, coarsest: None }, "which is finer"),
-        (Says::Dates { from: "07-01".parse().ok(), to: None }, "may be used from 07-01"),
+        (Says::Dates { from: "07-01".parse().ok(), to: None }, "may be used from 1 July"),
     ];
     for (says, words) in limits {
         let mut farm = saying(says);
@@ -665,7 +665,7 @@ fn windows_of_several_crops_stand_apart_where_the_crop_is_not_typed() {
         Statement { crop: crop.to_owned(), ..Statement::new(says, "page 3") }
     };
     farm.products["a"].label = vec![days("soybean", "07-15"), days("corn", "06-01")];
-    of_the_label(&farm, Level::Check, "may be used from 05-01 to 06-01");
+    of_the_label(&farm, Level::Check, "may be used from 1 May to 1 June");
     farm.fields["f"].crop = "soybean".to_owned();
     must_not(&farm, "may be used from");
 }
@@ -676,10 +676,10 @@ fn a_record_without_a_crop_binds_as_any_crop() {
     statement(&mut farm).crop = "soybean".to_owned();
     farm.fields["f"].harvest = Some(date(2031, 7, 1));
     record(&mut farm, "a", date(2031, 6, 1));
-    must(&farm, Level::Check, "had Alpha 480 SL (demo) on 2031-06-01, which keeps it from harvest until 2031-07-31");
+    must(&farm, Level::Check, "had Alpha 480 SL (demo) on 1 June 2031, which keeps it from harvest until 31 July 2031");
     farm.records["r0"].fields["f"].crop = "".into();
     farm.fields["f"].crop = String::new();
-    let check = must(&farm, Level::Check, "which keeps it from harvest until 2031-07-31");
+    let check = must(&farm, Level::Check, "which keeps it from harvest until 31 July 2031");
     assert!(check.basis.source().ends_with("page 3, for soybean, where the crop was not typed"), "{check:?}");
     farm.fields["f"].crop = "corn".to_owned();
     must_not(&farm, "keeps it from harvest");
@@ -698,7 +698,7 @@ fn law(says: Says) -> Law {
 
 #[test]
 fn a_law_on_the_setting_and_on_strips_is_held_against_plans() {
-    let basis = Basis::Law("Spray rule 12, since 2031-01-01".to_owned());
+    let basis = Basis::Law("Spray rule 12, since 1 January 2031".to_owned());
     let cases: [(Says, &str); 3] = [
         (
             Says::Droplets { finest: Droplets::UltraCoarse, coarsest: None },
@@ -755,7 +755,7 @@ fn a_law_that_is_not_judged_is_said() {
     let mut farm = farm();
     farm.laws.insert("l".to_owned(), law(Says::Carrier { least: Some(q("20 gal/ac")), most: None }));
     let open = must(&farm, Level::Check, "Spray rule 12 speaks of spray volume, which is not judged for a law");
-    assert_eq!(open.basis, Basis::Law("Spray rule 12, since 2031-01-01".to_owned()));
+    assert_eq!(open.basis, Basis::Law("Spray rule 12, since 1 January 2031".to_owned()));
     farm.laws["l"].about = "bzine".to_owned();
     must_not(&farm, "Spray rule 12");
     farm.laws["l"].about = String::new();

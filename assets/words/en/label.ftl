@@ -71,7 +71,7 @@ label-lower-the-carrier-volume = Lower the spray volume.
 label-from-on = from { $from } on
 label-up-to = up to { $to }
 label-from-to = from { $from } to { $to }
-label-may-be-used-month-day-this = { $name } may be used { $words } (month-day); this pass is on { $date }
+label-may-be-used-month-day-this = { $name } may be used { $words }; this pass is on { $date }
 label-move-the-pass-or-choose-another = Move the pass, or choose another product.
 
 ## core/label/droplets.rs
@@ -246,7 +246,7 @@ label-the-label-of-limits-a-season = The label of { $name } limits { $active } a
 label-write-the-active-in-the-same = Write the active in the same way in both places.
 label-the-season-total-on-the-label = The season total on the label cannot be compared: { $problem }
 label-the-season-total-of-is-typed = The season total of { $active } is typed as "{ $most }", which is no mass over ground
-label-type-it-like-4-lb-ae = Type it like "4 lb ae/ac".
+label-type-it-like-4-lb-ae = Type it like "4 lb ae/ac" or "4.5 kg ae/ha".
 label-counts-as-the-season-total-as = { $name } counts { $active } as { $short }, the season total as { $basis }
 label-type-both-on-one-basis = Type both on one basis.
 label-the-in-cannot-be-reckoned-without = The { $active } in { $name } cannot be reckoned without its density, so the season total is not judged

@@ -71,7 +71,7 @@ label-lower-the-carrier-volume = Baje el volumen de caldo.
 label-from-on = desde el { $from }
 label-up-to = hasta el { $to }
 label-from-to = del { $from } al { $to }
-label-may-be-used-month-day-this = { $name } puede usarse { $words } (mes-día); esta aplicación es el { $date }
+label-may-be-used-month-day-this = { $name } puede usarse { $words }; esta aplicación es el { $date }
 label-move-the-pass-or-choose-another = Cambie la fecha de la aplicación o elija otro producto.
 
 ## core/label/droplets.rs
@@ -244,7 +244,7 @@ label-the-label-of-limits-a-season = La etiqueta de { $name } limita { $active }
 label-write-the-active-in-the-same = Escriba el ingrediente activo igual en los dos lugares.
 label-the-season-total-on-the-label = El total de la temporada de la etiqueta no se puede comparar: { $problem }
 label-the-season-total-of-is-typed = El total de la temporada de { $active } está anotado como "{ $most }", que no es una masa por superficie
-label-type-it-like-4-lb-ae = Escríbalo como "4 lb ae/ac".
+label-type-it-like-4-lb-ae = Escríbalo como "4 lb ae/ac" o "4.5 kg ae/ha".
 label-counts-as-the-season-total-as = { $name } cuenta { $active } como { $short }, el total de la temporada como { $basis }
 label-type-both-on-one-basis = Escriba los dos sobre la misma base.
 label-the-in-cannot-be-reckoned-without = Sin su densidad no se puede calcular cuánto { $active } hay en { $name }, así que el total de la temporada no se evalúa

@@ -2,7 +2,7 @@
 
 use crate::farm::{AdjuvantClass, Advice, Farm, Law, Product, ProductKind};
 use crate::fold::folded;
-use crate::language::{Language, speaking, t};
+use crate::language::{self, Language, speaking, t};
 use crate::mix::actives;
 use crate::words::plain;
 
@@ -51,9 +51,11 @@ pub fn speak_of(words: &str, product: &Product) -> bool {
         let family = actives::facts(&active.name).map_or("", |facts| facts.family.as_str());
         is(&active.name)
             || actives::same(words, &active.name)
-            || is(family)
             || (!family.is_empty()
-                && in_any_language(|| is(&t!("label-family-kind", family = family, kind = product.kind.name()))))
+                && in_any_language(|| {
+                    let family = language::names::family(family);
+                    is(family) || is(&t!("label-family-kind", family = family, kind = product.kind.name()))
+                }))
             || (!group.is_empty()
                 && in_any_language(|| {
                     is(&t!("label-group-group", group = group))
@@ -127,16 +129,17 @@ pub fn understood(words: &str, farm: &Farm) -> bool {
             || ProductKind::ALL.iter().any(|kind| is(&t!("label-group-group-kind", group = group, kind = kind.name())))
     };
     AdjuvantClass::ALL.iter().any(|class| is(class.key()))
-        || actives::table().iter().any(|facts| is(&facts.name) || is(&facts.family))
+        || actives::table().iter().any(|facts| is(&facts.name))
         || in_any_language(|| {
             ProductKind::ALL.iter().any(|kind| is(kind.name()))
                 || AdjuvantClass::ALL.iter().any(|class| is(class.name()))
                 || oil().contains(&singular)
                 || ammonium().contains(&singular)
                 || group.is_some_and(is_group)
-                || actives::table().iter().map(|facts| facts.family.as_str()).any(|family| {
-                    !family.is_empty()
-                        && ProductKind::ALL
+                || actives::table().iter().filter(|facts| !facts.family.is_empty()).any(|facts| {
+                    let family = language::names::family(&facts.family);
+                    is(family)
+                        || ProductKind::ALL
                             .iter()
                             .any(|kind| is(&t!("label-family-kind", family = family, kind = kind.name())))
                 })

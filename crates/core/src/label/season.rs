@@ -8,7 +8,7 @@
 use super::{Bound, End, Here, Spoken};
 use crate::farm::label::{Period, Says};
 use crate::farm::{Farm, Field, Id, Product};
-use crate::finding::{Basis, Finding, Subject};
+use crate::finding::{Basis, Finding, Subject, TypedAt};
 use crate::language::t;
 use crate::mix::actives::Wanted;
 use crate::mix::line::{PlannedLine, active_per_area, per_area};
@@ -204,7 +204,8 @@ impl Season<'_> {
                             t!("label-the-in-cannot-be-reckoned-without", active = active, name = product.name),
                             Basis::Arithmetic,
                         )
-                        .hint(t!("label-type-the-density-in-the-shed")),
+                        .hint(t!("label-type-the-density-in-the-shed"))
+                        .at(TypedAt::Density),
                     ),
                 }
             }

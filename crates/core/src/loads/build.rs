@@ -4,7 +4,7 @@ use super::card::rounding_words;
 use super::sizing::{self, Portion, Problem, Sizing};
 use super::{Load, LoadItem, apart, carry, decided, fill, measure, split};
 use crate::farm::{Farm, Formulation, Id, Pass, Rig};
-use crate::finding::{Basis, Finding, Subject};
+use crate::finding::{Basis, Finding, Subject, TypedAt};
 use crate::label::Bound;
 use crate::language::t;
 use crate::mix::line::PlannedLine;
@@ -206,7 +206,11 @@ fn fill(asked: &Asked, findings: &mut Vec<Finding>) -> Option<Volume> {
         ),
         Some(_) => return Some(fill),
     };
-    findings.push(Finding::stop(about_rig(), text, Basis::Arithmetic).hint(t!("loads-look-at-the-tanks-volume-in")));
+    findings.push(
+        Finding::stop(about_rig(), text, Basis::Arithmetic)
+            .hint(t!("loads-look-at-the-tanks-volume-in"))
+            .at(TypedAt::Tank),
+    );
     None
 }
 
@@ -344,7 +348,11 @@ fn judge_bags(farm: &Farm, lines: &[PlannedLine], findings: &mut Vec<Finding>) {
         if product.formulation == Formulation::WSP && bag.is_none_or(|bag| bag != step || bag.is_zero()) {
             let text = t!("loads-comes-in-water-soluble-bags-and", name = line.name);
             let about = Subject::Product(line.product.clone());
-            findings.push(Finding::check(about, text, Basis::Arithmetic).hint(t!("loads-type-the-bag-as-the-first")));
+            findings.push(
+                Finding::check(about, text, Basis::Arithmetic)
+                    .hint(t!("loads-type-the-bag-as-the-first"))
+                    .at(TypedAt::Container),
+            );
         }
     }
 }

@@ -245,7 +245,7 @@ fn reasons(farm: &Farm, sprayed: Sprayed, next: &Pass) -> Reasons {
         said.extend(not_labelled(product, &ground));
     }
     for (row, fields) in clean_out::unknown(farm, &mix, next) {
-        said.push((t!("rig-before-unknown", what = row.what(), fields = named(&fields)), row.basis()));
+        said.push((t!("rig-before-unknown", what = row.what_said(), fields = named(&fields)), row.basis()));
     }
     if said.is_empty() {
         said.push((t!("rig-before-usual").to_owned(), Basis::Practice));

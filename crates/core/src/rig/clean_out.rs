@@ -12,7 +12,7 @@ use crate::finding::Basis;
 use crate::label;
 use crate::label::names;
 use crate::label::when::{self, Situation};
-use crate::language::{row, t};
+use crate::language::{self, row, t};
 use crate::mix::actives;
 use crate::quantity::{Duration, Quantity};
 use crate::season::Log;
@@ -51,7 +51,12 @@ impl Row {
         row(&self.says)
     }
 
-    /// The active, or the family, in words.
+    /// The active, or the family, in the language that is spoken.
+    pub(crate) fn what_said(&self) -> &str {
+        self.family().map_or(&self.active, language::names::family)
+    }
+
+    /// The active, or the family, as the table has it.
     pub(crate) fn what(&self) -> &str {
         self.family().unwrap_or(&self.active)
     }

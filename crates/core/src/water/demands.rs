@@ -5,7 +5,7 @@ use super::dose;
 use crate::farm::label::{Says, Stance};
 use crate::farm::product::AdjuvantClass;
 use crate::farm::{Grade, Product};
-use crate::finding::{Basis, Finding, Subject};
+use crate::finding::{Basis, Finding, Subject, TypedAt};
 use crate::label::place;
 use crate::language::t;
 use crate::quantity::{Amount, AsTyped, CarrierRate, MassPerVolume, Quantity, Rate, Volume};
@@ -74,7 +74,8 @@ pub(super) fn untold(judged: &Judged<'_>, findings: &mut Vec<Finding>) -> bool {
             t!("water-how-much-ammonium-sulfate-holds-is", name = product.name),
             Basis::Arithmetic,
         )
-        .hint(t!("water-type-its-content-in-the-shed")),
+        .hint(t!("water-type-its-content-in-the-shed"))
+        .at(TypedAt::Active),
     );
     true
 }
@@ -90,12 +91,14 @@ pub(super) fn grade(judged: &Judged<'_>, findings: &mut Vec<Finding>) {
                     t!("water-is-of-fertilizer-grade-its-impurities", name = product.name),
                     Basis::Practice,
                 )
-                .hint(t!("water-take-spray-grade-which-washington-state")),
+                .hint(t!("water-take-spray-grade-which-washington-state"))
+                .at(TypedAt::Grade),
             );
         } else if product.grade.is_none() && !product.is_liquid() {
             findings.push(
                 Finding::note(about, t!("water-the-grade-of-is-not-typed", name = product.name), Basis::Practice)
-                    .hint(t!("water-spray-grade-dissolves-without-residue-type")),
+                    .hint(t!("water-spray-grade-dissolves-without-residue-type"))
+                    .at(TypedAt::Grade),
             );
         }
     }

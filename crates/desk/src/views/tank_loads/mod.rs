@@ -252,7 +252,7 @@ fn page(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Arc<Plan>) {
     // It ends where the sheets of the other pages end.
     let gauge_width = 236.0;
     if width < 760.0 {
-        ScrollArea::both().id_salt("mix and loads").auto_shrink(false).show(ui, |ui| {
+        ScrollArea::both().id_salt("mix and loads").auto_shrink(false).min_scrolled_height(0.0).show(ui, |ui| {
             ui.set_width(width - 10.0);
             mix::show(desk, ui, id, plan);
             ui.add_space(look::GRID);

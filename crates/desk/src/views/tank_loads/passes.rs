@@ -7,7 +7,7 @@ use jiff::ToSpan;
 use jiff::civil::Date;
 use tankard_core::farm::{Farm, Id, LoadSplit, Pass};
 use tankard_core::finding::Level;
-use tankard_core::loads::card::long_date;
+use tankard_core::language::days::long_date;
 use tankard_core::quantity::Quantity;
 use tankard_core::t;
 
@@ -232,8 +232,10 @@ fn apply(desk: &mut Desk, act: lists::Act, id: &str) {
     }
     // Not an id that records or cards of a pass long gone still carry.
     let farm = desk.document.farm();
-    let copied =
-        farm.passes.get(id).map(|pass| farm.fresh_pass_id(&t!("tank-loads-copy", date = pass.date, name = pass.name)));
+    let copied = farm
+        .passes
+        .get(id)
+        .map(|pass| farm.fresh_pass_id(&t!("tank-loads-copy", date = pass.date.to_string(), name = pass.name)));
     let mut next = None;
     desk.document.edit(|farm| {
         next = lists::apply(act, &mut farm.passes, id, |pass| {
