@@ -76,10 +76,12 @@ pub(super) fn is_superseded(desk: &mut Desk, id: &Id) -> bool {
     if let Some(known) = known.superseded.get(id) {
         return *known;
     }
-    let plan = desk.document.plan(id);
-    let farm = desk.document.farm();
-    let last = issued(farm, id);
-    let superseded = !last.is_empty() && plan.is_none_or(|plan| !is_current(&last, &cards(farm, &plan)));
+    let mut superseded = false;
+    if desk.document.farm().cards.values().any(|card| card.pass == *id) {
+        let plan = desk.document.plan(id);
+        let farm = desk.document.farm();
+        superseded = plan.is_none_or(|plan| !is_current(&issued(farm, id), &cards(farm, &plan)));
+    }
     desk.tank_loads.standing.superseded.insert(id.clone(), superseded);
     superseded
 }
