@@ -1141,3 +1141,28 @@ fn what_breaks_a_limit_by_little_is_not_printed_as_the_limit() {
     farm.passes["p"].carrier = Some(q("187 L/ha"));
     of_the_label(&farm, Level::Stop, "at least 187.1 L/ha of spray; the pass has 187 L/ha");
 }
+
+/// By the calendar; that labels may count what is sprayed before planting is common practice, no source.
+#[test]
+fn what_was_sprayed_shortly_before_planting_is_not_passed_over() {
+    let words = "before its crop was planted on 2031-05-01";
+    let farm = |says: Says, day: Date, crop: &str| {
+        let mut farm = saying(says);
+        farm.fields["f"].planted = Some(date(2031, 5, 1));
+        record(&mut farm, "a", day);
+        farm.records["r0"].fields["f"].crop = crop.into();
+        farm
+    };
+    let product = |per| Says::SeasonTotal { most: q("200 fl oz/ac"), per };
+    let active = |per| Says::ActiveSeasonTotal { active: "alphazine".to_owned(), most: q("9 lb ai/ac"), per };
+    let april = date(2031, 4, 30);
+    for crop in ["", "Soybeans"] {
+        of_the_label(&farm(product(Period::Crop), april, crop), Level::Check, words);
+        of_the_label(&farm(active(Period::Crop), april, crop), Level::Check, words);
+    }
+    // On another crop, long before, after planting, and where the year counts it anyway.
+    must_not(&farm(product(Period::Crop), april, "rye"), words);
+    must_not(&farm(product(Period::Crop), date(2031, 3, 1), ""), words);
+    must_not(&farm(product(Period::Crop), date(2031, 5, 1), ""), words);
+    must_not(&farm(active(Period::Year), april, ""), words);
+}

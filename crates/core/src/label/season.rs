@@ -9,7 +9,7 @@
 use super::when::Situation;
 use super::{Bound, End, Here, Spoken, listed};
 use crate::farm::label::{Period, Says};
-use crate::farm::{Farm, Field, Id, Line, Product};
+use crate::farm::{Farm, Field, Id, Line, Product, Record, RecordLine, crop};
 use crate::finding::{Basis, Finding, Subject};
 use crate::language::t;
 use crate::mix::actives::Wanted;
@@ -19,7 +19,11 @@ use crate::quantity::{ActiveBasis, AmountPerArea, AsTyped, CarrierRate, MassPerA
 use crate::season::period::Window;
 use crate::season::{Log, Reach, SoFar, active_so_far, product_so_far};
 use crate::working::Working;
+use jiff::Span;
 use jiff::civil::Date;
+
+/// What is sprayed so many days before planting may be for the crop that follows. Common practice, no source.
+const BEFORE_PLANTING: i32 = 60;
 
 /// What the season rules look at.
 pub(crate) struct Season<'a> {
@@ -70,6 +74,8 @@ impl Season<'_> {
         for spoken in here.spoken() {
             match &spoken.statement.says {
                 Says::SeasonTotal { most, per } => {
+                    let is_it = |line: &RecordLine| line.product == *here.id;
+                    findings.extend(self.before_planting(here, &spoken, *per, &here.product.name, &is_it));
                     self.judge_product(line, here, &spoken, (most, *per), findings, workings, bounds);
                 }
                 Says::ActiveSeasonTotal { active, most, per } => {
@@ -83,6 +89,9 @@ impl Season<'_> {
                             .hint(t!("label-write-the-active-in-the-same")),
                         );
                     }
+                    let wanted = Wanted::new(active);
+                    let holds = |line: &RecordLine| line.actives.iter().any(|held| wanted.is(&held.name));
+                    findings.extend(self.before_planting(here, &spoken, *per, active, &holds));
                     self.judge_active(active, here, &spoken, (most, *per), findings, workings, bounds);
                 }
                 _ => {}
@@ -292,6 +301,43 @@ impl Season<'_> {
                 }
             }
         }
+    }
+
+    /// A total of a crop counts from its planting on. What was sprayed shortly before, on no other crop, may have been for it, and many labels
+    /// count that too: a Check, since only the label tells.
+    fn before_planting(
+        &self,
+        here: &Here,
+        spoken: &Spoken,
+        per: Period,
+        what: &str,
+        counts: &dyn Fn(&RecordLine) -> bool,
+    ) -> Option<Finding> {
+        let planted = here.field.planted.filter(|planted| per == Period::Crop && *planted <= self.date)?;
+        let from = planted.checked_sub(Span::new().days(BEFORE_PLANTING)).ok()?;
+        let to = planted.yesterday().ok()?;
+        let before = Reach { from, to, field: here.field_id, pass: here.pass_id, date: self.date };
+        let is_for_it = |record: &&Record| {
+            let crop = record.fields.get(here.field_id).map_or("", |field| field.crop.trim());
+            crop.is_empty() || crop::same(crop, &here.field.crop)
+        };
+        let days: Vec<String> = before
+            .records(self.farm, self.log)
+            .filter(is_for_it)
+            .filter(|record| record.lines.iter().any(|line| !line.amount.is_zero() && counts(line)))
+            .map(|record| record.date.to_string())
+            .collect();
+        (!days.is_empty()).then(|| {
+            let text = t!(
+                "label-sprayed-before-planting-is-not-counted",
+                name = here.field.name,
+                what = what,
+                days = listed(&days),
+                planted = planted
+            );
+            Finding::check(here.about_field(), text, spoken.basis())
+                .hint(t!("label-hold-the-total-of-the-crop-against"))
+        })
     }
 
     /// What other passes up to the day of this one put on the field in a period and no record covers yet, by what of a line counts; with
