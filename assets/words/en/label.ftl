@@ -68,8 +68,8 @@ label-hold-both-ends-against-the-label = Hold both against the label; they may s
 
 label-asks-for-more-spray = { $name } asks for at least { $least } of spray; the pass has { $carrier }
 label-asks-for-less-spray = { $name } asks for at most { $most } of spray; the pass has { $carrier }
-label-raise-the-carrier-volume = Raise the carrier volume.
-label-lower-the-carrier-volume = Lower the carrier volume.
+label-raise-the-carrier-volume = Raise the spray volume.
+label-lower-the-carrier-volume = Lower the spray volume.
 
 ## core/label/dates.rs
 
