@@ -240,7 +240,7 @@ fn filled(asked: &Asked, mut load: Load, portions: &mut [Portion], findings: &mu
         let exact = line.per_area.over(ground);
         let measured = measure::measure(exact, portion.bounds(new, carrier), product, &farm.measuring, units);
         let step = measure::step(product, &farm.measuring, units);
-        judge_rounding(&measured, line, load.number, units, step, findings);
+        judge_rounding(&measured, line, load.number, farm, step, findings);
         portion.pour(measured.amount);
         load.items.push(LoadItem { product: line.product.clone(), number: line.number, measured });
     }
@@ -282,10 +282,11 @@ fn judge_rounding(
     measured: &measure::Measured,
     line: &PlannedLine,
     load: u32,
-    units: Units,
+    farm: &Farm,
     step: Amount,
     findings: &mut Vec<Finding>,
 ) {
+    let units = farm.units;
     if measured.amount.is_zero() && !measured.exact.is_zero() {
         findings.push(
             Finding::stop(
@@ -299,7 +300,7 @@ fn judge_rounding(
                 ),
                 Basis::Arithmetic,
             )
-            .hint(t!("loads-give-the-product-a-finer-measuring")),
+            .hint(finer_hint(line, farm)),
         );
     } else if measured.rounding.abs() > FAR {
         findings.push(
@@ -315,9 +316,15 @@ fn judge_rounding(
                 ),
                 Basis::Arithmetic,
             )
-            .hint(t!("loads-give-the-product-a-finer-measuring")),
+            .hint(finer_hint(line, farm)),
         );
     }
+}
+
+/// What to do where the marks are too coarse. A water-soluble bag has no finer ones.
+fn finer_hint(line: &PlannedLine, farm: &Farm) -> &'static str {
+    let is_bag = farm.products.get(&line.product).is_some_and(|product| product.formulation == Formulation::WSP);
+    if is_bag { t!("loads-choose-loads-that-take-whole-bags") } else { t!("loads-give-the-product-a-finer-measuring") }
 }
 
 /// Notes, product by product, the loads in which the nearest mark would have passed a label's most.

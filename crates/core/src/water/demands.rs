@@ -68,15 +68,16 @@ pub(super) fn untold(judged: &Judged<'_>, findings: &mut Vec<Finding>) -> bool {
         .products()
         .find(|(_, product)| is_sulfate(product) && product.is_liquid() && dose::salt_in(product).is_none());
     let Some((line, product)) = untold else { return false };
-    findings.push(
-        Finding::check(
-            Subject::Product(line.product.clone()),
-            t!("water-how-much-ammonium-sulfate-holds-is", name = product.name),
-            Basis::Arithmetic,
-        )
-        .hint(t!("water-type-its-content-in-the-shed"))
-        .at(TypedAt::Active),
-    );
+    // A share of its weight is typed, and what a gallon weighs is not.
+    let lacks_density = product.actives.first().is_some_and(|active| active.content.per_volume(None).is_none())
+        && product.density.is_none();
+    let (text, hint) = if lacks_density {
+        (t!("water-what-a-gallon-weighs-is-not-typed", name = product.name), t!("water-type-its-density-in-the-shed"))
+    } else {
+        (t!("water-how-much-ammonium-sulfate-holds-is", name = product.name), t!("water-type-its-content-in-the-shed"))
+    };
+    let at = if lacks_density { TypedAt::Density } else { TypedAt::Active };
+    findings.push(Finding::check(Subject::Product(line.product.clone()), text, Basis::Arithmetic).hint(hint).at(at));
     true
 }
 
