@@ -228,7 +228,12 @@ fn new_count(day: Date, after: bool, containers: Vec<Container>, reason: &str) -
 
 #[test]
 fn a_count_corrects_and_asks_why() {
-    let mut farm = farm(vec![jugs(4, None, "A-1"), container(ContainerKind::Drum, "30 gal", 0, None, "")]);
+    let mut farm = farm(vec![
+        jugs(4, None, "A-1"),
+        container(ContainerKind::Drum, "30 gal", 0, None, ""),
+        container(ContainerKind::Jug, "1 gal", 0, None, ""),
+        container(ContainerKind::Drum, "2.5 gal", 0, None, ""),
+    ]);
     used(&mut farm, date(2031, 6, 11), "3 gal", "");
     let before = farm.clone();
     let less = new_count(date(2031, 6, 12), true, vec![jugs(2, Some("1 gal"), "A-1")], "");
@@ -241,8 +246,8 @@ fn a_count_corrects_and_asks_why() {
     count(&mut farm, "oil", less).unwrap();
     let product = &farm.products["oil"];
     assert_eq!((product.counted, product.counted_after), (Some(date(2031, 6, 12)), true));
-    // The drum stays on the list of what it is sold in.
-    assert_eq!(product.containers.len(), 2);
+    // The other sizes stay on the list of what it is sold in.
+    assert_eq!(product.containers.len(), 4);
     assert!((gallons(account(&farm).on_hand.amount) - 6.0).abs() < 1e-9);
     let lines = ledger(&farm, &Log::of(&farm), "oil");
     let last = lines.last().unwrap();
@@ -342,6 +347,13 @@ fn load_sizes_take_the_opened_jug_of_the_account() {
     // It empties what was open: 1 gal is taken of a full one, and 1.5 gal are open again.
     farm.records.clear();
     used(&mut farm, date(2031, 6, 11), "2 gal 2 qt", "");
+    assert_eq!(opened(&farm), 4);
+    // What stands opened of another kind or size is not what is opened here: 8.5 gal take four jugs whatever a drum and a can hold.
+    farm.records.clear();
+    farm.products["oil"].containers.extend([
+        container(ContainerKind::Drum, "2.5 gal", 0, Some("1 gal"), ""),
+        container(ContainerKind::Jug, "1 gal", 0, Some("2 qt"), ""),
+    ]);
     assert_eq!(opened(&farm), 4);
 }
 

@@ -767,6 +767,18 @@ fn water_and_set_plan_the_same_ammonium_sulfate() {
     assert!((rate.to_pounds_per_acre() - 2.0).abs() < 1e-9);
 }
 
+/// What the ions tie up is 0.009 Ca + 0.014 Mg lb/100 gal (Zollinger, NDSU Extension, Crop & Pest Report, 2 July 2015): with 300 ppm of
+/// magnesium 15.0 of 1,200 and 15.09 of 1,210 ppm of calcium, which is more than the usual rate and goes up to the next half pound.
+#[test]
+fn hard_water_raises_ammonium_sulfate_to_the_next_half_pound() {
+    for (calcium, rate) in [("1200 ppm", "15 lb/100 gal"), ("1210 ppm", "15.5 lb/100 gal")] {
+        let mut farm = farm("corn", &[("g", glyphosate())]);
+        farm.waters["w"].calcium = Some(typed(calcium));
+        farm.waters["w"].magnesium = Some(typed("300 ppm"));
+        assert_eq!(rate_of(&chosen(&farm).choices[0], Ams), rate, "{calcium}");
+    }
+}
+
 /// Nitrogen solution as the carrier is held against what labels say of it, and is no additive as well.
 #[test]
 fn nitrogen_solution_as_the_carrier_is_judged() {

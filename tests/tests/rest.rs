@@ -82,6 +82,9 @@ fn the_two_parts_are_the_whole() {
     assert!((whole.ratio(before.area).unwrap() - 1.0).abs() < 1e-9);
     // Those already filled stay as they were.
     assert_eq!(first.loads.iter().map(|load| gallons(load.volume)).collect::<Vec<_>>(), [400.0, 400.0]);
+    // A field that is done is named without a part.
+    let done = rest(&farm, &before, &Change { after: 2, ..Change::default() }).unwrap();
+    assert_eq!(done.farm.passes["p"].parts.keys().collect::<Vec<_>>(), ["b"]);
     assert_eq!(changed.farm.passes[&id].rest_of, "p");
     assert_eq!(changed.farm.passes[&id].in_tank.as_ref().map(|tank| gallons(tank.volume.value())), Some(180.0));
     assert_eq!(changed.farm.passes.get_index_of(&id), Some(1));
@@ -132,6 +135,10 @@ fn a_larger_field_grows_and_a_smaller_one_leaves_spray_over() {
     let on_top = Change { after: 2, more: ground("b", "12 ac"), ..Change::default() };
     assert_eq!(rest(&farm, &plan, &on_top).unwrap().farm.fields["b"].area, more.farm.fields["b"].area);
     assert!(more.said.iter().any(|said| said.contains("Elm field is now 52 ac")), "{:?}", more.said);
+    // What is not to be sprayed of a field is still there: 20 and 15 of 40 ac.
+    let less = rest(&farm, &plan, &Change { after: 2, ground: ground("b", "15 ac"), ..Change::default() }).unwrap();
+    assert_eq!(less.farm.fields["b"].area, farm.fields["b"].area);
+    assert_eq!(acres(planned(&less.farm, &less.rest.unwrap()).area), 15.0);
     let none = Change { after: 3, in_tank: Some(q("180 gal")), ground: ground("b", "0 ac"), ..Change::default() };
     let none = rest(&farm, &plan, &none).unwrap();
     assert_eq!(none.rest, None);

@@ -8,7 +8,7 @@ use jiff::civil::date;
 use proptest::prelude::*;
 use tankard_core::farm::{
     Calibration, CarrierKind, ClassAt, Droplets, Farm, Field, Formulation, Law, Layout, Line, NozzleSet, Pass, Product,
-    ProductKind, Pulse, Rated, Rig, Says, Statement, Test, Water,
+    ProductKind, Pulse, Rated, Rig, Says, Statement, Test, Water, When,
 };
 use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::plan::{Plan, plan};
@@ -380,6 +380,27 @@ fn labels_and_the_droplets_of_the_setting() {
     must(&farm, Level::Check, "The droplet classes of Size 06 are not typed");
     farm.rigs["r"].sets.clear();
     must(&farm, Level::Stop, "those of this pass are fine");
+}
+
+/// At 11.88 mph droplets are coarse; at 14 mph, 55.6 psi, they lie between the lines of 50 and 60 psi and may be medium or coarse.
+#[test]
+fn a_limit_for_finer_droplets_is_in_doubt_where_they_may_be_either() {
+    for (when, coarse, either) in [
+        (When::DropletsFinerThan(Droplets::Coarse), None, Some(Level::Check)),
+        (When::DropletsAtLeast(Droplets::Coarse), Some(Level::Stop), Some(Level::Check)),
+        (When::DropletsFinerThan(Droplets::Medium), None, None),
+        (When::DropletsAtLeast(Droplets::Medium), Some(Level::Stop), Some(Level::Stop)),
+    ] {
+        let mut farm = farm();
+        says(&mut farm, "a", Says::GroundSpeed { most: q("5 mph") });
+        farm.products["a"].label[0].when.push(when.clone());
+        let told = |farm: &Farm| {
+            planned(farm).findings.into_iter().find(|one| one.text.contains("5 mph")).map(|one| one.level)
+        };
+        assert_eq!(told(&farm), coarse, "{when:?}");
+        farm.passes["p"].speed = Some(q("14 mph"));
+        assert_eq!(told(&farm), either, "{when:?}");
+    }
 }
 
 #[test]

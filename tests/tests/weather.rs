@@ -544,6 +544,68 @@ fn the_tightest_of_all_labels_binds_and_doubt_stays_doubt() {
     assert_eq!(at(&farm, 12).verdict, Verdict::Allowed);
 }
 
+/// Of two limits of one kind the tighter binds alone, whichever product names it.
+#[test]
+fn the_tighter_of_each_kind_binds() {
+    let air = |least: Option<&str>, most: Option<&str>| Says::Temperature { least: least.map(q), most: most.map(q) };
+    let humidity = |least: Option<&str>, most: Option<&str>| Says::Humidity { least: least.map(q), most: most.map(q) };
+    let delta_t = |least: Option<&str>, most: Option<&str>| Says::DeltaT { least: least.map(q), most: most.map(q) };
+    for (loose, tight) in [
+        (air(None, Some("85 °F")), air(None, Some("80 °F"))),
+        (air(Some("40 °F"), None), air(Some("45 °F"), None)),
+        (humidity(None, Some("90 %")), humidity(None, Some("80 %"))),
+        (humidity(Some("30 %"), None), humidity(Some("40 %"), None)),
+        (delta_t(None, Some("10 °C")), delta_t(None, Some("8 °C"))),
+        (delta_t(Some("2 °C"), None), delta_t(Some("3 °C"), None)),
+        (wind("10 mph", Some("2 mph"), Some("15 mph")), wind("9 mph", Some("4 mph"), Some("12 mph"))),
+        (Says::RainFree { hours: 1 }, Says::RainFree { hours: 4 }),
+    ] {
+        for (first, second, holds) in [(&loose, &tight, "Beta"), (&tight, &loose, "Alpha")] {
+            let mut farm = saying(first.clone());
+            farm.passes["p"].mix.push(Line::new("b", q("1 pt/ac")));
+            farm.products["b"].label.push(Statement::new(second.clone(), "page 3"));
+            let hours = hours_of(&farm);
+            let whose = hours.limits.iter().filter_map(|limit| match &limit.basis {
+                Basis::Label(at) => Some(at.split_whitespace().next().unwrap()),
+                _ => None,
+            });
+            let whose: Vec<&str> = whose.collect();
+            assert!(!whose.is_empty() && whose.iter().all(|name| *name == holds), "{first:?} {second:?}: {whose:?}");
+        }
+    }
+}
+
+/// Labels that use other words mean other neighbours.
+#[test]
+fn each_label_means_the_neighbours_of_its_own_words() {
+    let mut farm = saying(Says::NotToward { what: "vineyards".to_owned() });
+    farm.passes["p"].mix.push(Line::new("b", q("1 pt/ac")));
+    farm.products["b"].label.push(Statement::new(Says::NotToward { what: "beehives".to_owned() }, "page 2"));
+    let neighbour = |what: &str, side: &str| Neighbour { what: what.to_owned(), side: side.to_owned(), distance: None };
+    farm.fields["f"].neighbours = vec![neighbour("vineyard", "east"), neighbour("beehives", "south")];
+    // From the west it blows to the east, from the north to the south.
+    for (from, expected) in
+        [("W", Verdict::Forbidden), ("N", Verdict::Forbidden), ("E", Verdict::Allowed), ("S", Verdict::Allowed)]
+    {
+        edit(&mut farm, 12, |hour| hour.wind_from = Some(q(from)));
+        assert_eq!(at(&farm, 12).verdict, expected, "{from}");
+    }
+}
+
+/// Wind in the tenth and the fifteenth hour leaves spans of 9, 4 and 9 hours: of a pass of 12 h three quarters fit into the first.
+#[test]
+fn the_longest_span_is_told_where_none_is_long_enough() {
+    let mut farm = saying(wind("10 mph", None, None));
+    for hour in [9, 14] {
+        edit(&mut farm, hour, |hour| hour.wind = Some(q("12 mph")));
+    }
+    let hours = taking(&farm, needs(12.0));
+    assert_eq!(hours.best, None);
+    let (span, fits) = hours.longest.unwrap();
+    assert_eq!((span.from, span.to), (DAY.at(0, 0, 0, 0), DAY.at(9, 0, 0, 0)));
+    assert!((fits.to_fraction() - 0.75).abs() < 1e-9);
+}
+
 #[test]
 fn a_limit_in_warm_air_goes_by_the_air_of_each_hour() {
     let mut farm = saying(wind("8 mph", None, None));
