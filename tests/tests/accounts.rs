@@ -166,6 +166,16 @@ fn a_record_takes_from_the_lots_it_names() {
     assert!(findings(&farm, &Accounts::of(&farm), "oil").is_empty());
 }
 
+/// 4 gal of a lot of 2.5 gal where there is no other: nothing was taken of another lot, and what is missing is missing of all.
+#[test]
+fn a_lot_that_is_all_there_is_is_not_held_against_others() {
+    let mut farm = farm(vec![jugs(1, None, "A-1")]);
+    used(&mut farm, date(2031, 6, 11), "4 gal", "A-1");
+    let said = said(&farm);
+    assert!(said.iter().all(|(_, text)| !text.contains("more of lot")), "{said:?}");
+    assert_eq!(said.len(), 1);
+}
+
 #[test]
 fn below_zero_is_said_and_nothing_is_negative() {
     let mut farm = farm(vec![jugs(2, None, "")]);

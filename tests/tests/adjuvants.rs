@@ -335,6 +335,9 @@ fn glufosinate_and_an_oil_only_graminicide_collide() {
     let mut mild = clethodim("0.97 lb/gal");
     mild.label.push(stance(Nis, Stance::Allowed, Some("0.25 % v/v")));
     farm.products.insert("mild".to_owned(), mild);
+    // One with another active of another group is none.
+    let unlike = herbicide("Bromoxynil 235 SL (demo)", Formulation::SL, &[("bromoxynil", "235 g ai/L")]);
+    farm.products.insert("unlike".to_owned(), unlike);
     let plan = planned(&farm);
     let collision = &plan.adjuvants.collisions[0];
     assert_eq!((collision.wants.as_str(), collision.forbids.as_deref()), ("c", Some("g")));
@@ -344,6 +347,7 @@ fn glufosinate_and_an_oil_only_graminicide_collide() {
     for way in ["Take Clethodim EC 0.97 lb/gal (demo) instead of", "in two passes", "another formulation"] {
         assert!(ways.contains(way), "{ways}");
     }
+    assert!(!ways.contains("Bromoxynil"), "{ways}");
     assert!(plan.adjuvants.choices.is_empty(), "the label's demand cannot be met: {:?}", plan.adjuvants.choices);
     // Without a typed label the publications collide all the same, and a person decides.
     let published = planned(&super_farm(&glufosinate, &clethodim("2 lb/gal")));
@@ -509,6 +513,42 @@ fn a_label_beats_local_advice_and_that_beats_the_tables() {
     must(&label, Level::Note, "The label, as typed, decides");
 }
 
+/// What a label prefers for the water takes nothing of what local advice requires on the leaf; two fields of one crop are heard once.
+#[test]
+fn what_is_said_of_one_role_leaves_the_other_as_it_is() {
+    let mut mesotrione = herbicide("Mesotrione 480 SC (demo)", Formulation::SC, &[("mesotrione", "480 g/L")]);
+    mesotrione.label.push(stance(Ams, Stance::Preferred, Some("8.5 lb/100 gal")));
+    let mut farm = farm("corn", &[("m", mesotrione)]);
+    let advice = Advice {
+        whose: "County adviser".to_owned(),
+        given: None,
+        about: "mesotrione".to_owned(),
+        water: String::new(),
+        says: stance(Coc, Stance::Required, Some("1 % v/v")),
+    };
+    farm.advice.insert("a".to_owned(), advice);
+    let verdicts = |farm: &Farm| chosen(farm).current.unwrap().verdicts;
+    let one = verdicts(&farm);
+    assert_eq!((one.len(), one[0].content), (1, Content::Lacks));
+    let mut second = farm.fields["f"].clone();
+    "Other".clone_into(&mut second.name);
+    farm.fields.insert("g".to_owned(), second);
+    farm.passes["p"].fields.push("g".to_owned());
+    assert_eq!(verdicts(&farm), one);
+}
+
+/// 0.25 % v/v of 15 gal/ac is 0.0375 gal/ac at 22/gal, and 8.5 lb/100 gal is 1.275 lb/ac at 0.30/lb: 1.2075 an acre.
+#[test]
+fn a_set_in_the_mix_costs_what_is_typed() {
+    let mut farm = farm("corn", &[("g", glyphosate())]);
+    farm.passes["p"].mix.push(Line::new("nis", typed("0.25 % v/v")));
+    farm.passes["p"].mix.push(Line::new("ams", typed("8.5 lb/100 gal")));
+    let cost = chosen(&farm).current.unwrap().cost_per_hectare.unwrap();
+    let cost: f64 = cost.amount().to_string().parse().unwrap();
+    // An acre is 0.40468564224 ha.
+    assert!((cost * 0.404_685_642_24 - 1.2075).abs() < 1e-9, "{cost}");
+}
+
 #[test]
 fn advice_for_another_water_or_another_crop_is_not_heard() {
     let mesotrione = herbicide("Mesotrione 480 SC (demo)", Formulation::SC, &[("mesotrione", "480 g/L")]);
@@ -542,6 +582,15 @@ fn a_condition_on_a_label_holds_only_when_it_is_met() {
     mesotrione.label.push(dry);
     let mut farm = farm("corn", &[("m", mesotrione)]);
     assert_eq!(classes(&chosen(&farm).choices[0]), [Coc]);
+    // What a label prefers under a condition that is not known rests.
+    let mut warm = stance(Mso, Stance::Preferred, Some("1 % v/v"));
+    warm.when = vec![When::WarmerThan(typed("85 °F"))];
+    farm.products["m"].label.push(warm);
+    assert_eq!(classes(&chosen(&farm).choices[0]), [Coc]);
+    farm.passes["p"].growing.air = Some(typed("90 °F"));
+    assert_eq!(classes(&chosen(&farm).choices[0]), [Mso]);
+    farm.products["m"].label.pop();
+    farm.passes["p"].growing.air = None;
     farm.passes["p"].growing.drought = true;
     assert_eq!(classes(&chosen(&farm).choices[0]), [Mso]);
 }

@@ -803,6 +803,35 @@ fn groups_that_come_back() {
     must(&farm, Level::Note, "twice");
 }
 
+/// A record without actives had those of its product in the shed; of a product that is gone, the actives that the table of herbicides knows
+/// count, and no others.
+#[test]
+fn groups_of_records_without_actives_and_of_products_that_are_gone() {
+    let mut farm = farm();
+    for (product, day) in [("a", date(2029, 6, 1)), ("b", date(2029, 6, 1)), ("a", date(2030, 6, 1))] {
+        record(&mut farm, product, day);
+    }
+    for record in farm.records.values_mut() {
+        record.lines[0].actives.clear();
+    }
+    must(&farm, Level::Note, "Group 9 was sprayed on Mill field twice in the last 3 seasons");
+    // A fungicide's group of the same number is another.
+    farm.products["b"].kind = ProductKind::Fungicide;
+    farm.products["b"].actives[0].group = "9".to_owned();
+    must(&farm, Level::Note, "Group 9 was sprayed on Mill field twice in the last 3 seasons");
+    // What a record names counts, whatever the shed says today.
+    let gone = |farm: &mut Farm, record: usize, active: &str| {
+        let line = &mut farm.records.values_mut().nth(record).unwrap().lines[0];
+        line.product = "gone".into();
+        let (basis, mass) = (ActiveBasis::ActiveIngredient, q("36.34 kg"));
+        line.actives = vec![RecordActive { name: active.into(), group: "9".into(), basis, mass }];
+    };
+    gone(&mut farm, 1, "betafen");
+    must(&farm, Level::Note, "Group 9 was sprayed on Mill field twice in the last 3 seasons");
+    gone(&mut farm, 1, "glyphosate");
+    must(&farm, Level::Check, "on Mill field 3 times in the last 3 seasons");
+}
+
 #[test]
 fn effective_groups_on_the_weeds() {
     // Norsworthy et al. 2012, Weed Science 60 (sp1):31-62, from memory: several effective groups, not one.

@@ -5,13 +5,13 @@
 
 use proptest::prelude::*;
 use tankard_core::farm::{
-    Aim, Apart, Container, ContainerKind, Farm, Field, Formulation, InTank, Line, LoadSplit, Pass, Product,
+    Active, Aim, Apart, Container, ContainerKind, Farm, Field, Formulation, InTank, Line, LoadSplit, Pass, Product,
     ProductKind, Rig, Says, Statement, Water,
 };
 use tankard_core::finding::Level;
 use tankard_core::loads::FillStep;
 use tankard_core::plan::{Plan, plan};
-use tankard_core::quantity::{Amount, AmountPerArea, AsTyped, Quantity, Volume};
+use tankard_core::quantity::{ActiveBasis, Amount, AmountPerArea, AsTyped, Quantity, Volume};
 use tankard_core::season::Log;
 use tankard_tests::cases;
 
@@ -505,6 +505,26 @@ fn a_border_ends_a_load_and_may_be_taken_away() {
     farm.passes["p"].sizes.clear();
     farm.apart = Some(vec![Apart::Owner]);
     assert_eq!(gallons(&plan(&farm, "p").unwrap()), [1200.0, 600.0]);
+}
+
+/// A variety may name an active by a name that no table knows.
+#[test]
+fn a_variety_that_names_an_active_of_no_table_is_kept_apart() {
+    let mut farm = plain();
+    farm.fields["f"].area = typed("60 ac");
+    let mut other = farm.fields["f"].clone();
+    "Long bottom".clone_into(&mut other.name);
+    "bean C, alphazine tolerant".clone_into(&mut other.variety);
+    farm.fields.insert("g".to_owned(), other);
+    farm.passes["p"].fields.push("g".to_owned());
+    assert_eq!(gallons(&plan(&farm, "p").unwrap()), [1200.0, 600.0]);
+    farm.products["h"].actives.push(Active {
+        name: "alphazine".to_owned(),
+        group: String::new(),
+        basis: ActiveBasis::ActiveIngredient,
+        content: typed("480 g/L"),
+    });
+    assert_eq!(gallons(&plan(&farm, "p").unwrap()), [900.0, 900.0]);
 }
 
 /// What stands opened in the shed is poured first: 10 gallons in jugs of 2.5 with 1 opened take four new ones, not three.

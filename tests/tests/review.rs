@@ -587,6 +587,18 @@ fn a_trial_tells_its_sides_apart() {
     }
 }
 
+/// 84 and 96 % of one plot in one band are 90 %: the same as rated once.
+#[test]
+fn several_ratings_of_a_plot_are_their_mean() {
+    let (mut farm, trial) = strips(&APART);
+    let once = judge(&farm, &trial);
+    let outcomes = &mut farm.records["oil-0"].outcomes;
+    let mut second = outcomes[0].clone();
+    (outcomes[0].rating, second.rating) = (Some(typed("84 %")), Some(typed("96 %")));
+    outcomes.push(second);
+    assert_eq!(judge(&farm, &trial), once);
+}
+
 #[test]
 fn few_pairs_or_pairs_that_differ_both_ways_tell_nothing() {
     let (farm, trial) = strips(&APART[..5]);

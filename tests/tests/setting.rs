@@ -478,6 +478,40 @@ fn order(farm: &Farm) -> Vec<(String, Fit)> {
     planned(farm).sets.iter().map(|set| (set.setting.set.clone(), set.fit)).collect()
 }
 
+/// At 12 mph 0.606 gal/min take 58.8 psi from size 05, 29 % of the way from the middle of 20 to 80 psi to its end; 22.95 psi from size 08,
+/// 90 % of that way; and 40.8 psi from size 06, 59 % of the way in 40 to 44 psi. Size 03 is at its end at 8.4 mph, 30 % too slow, and size
+/// 10 at 14 mph, 17 % too fast.
+#[test]
+fn sets_are_ranked_by_how_far_they_lie_off_the_middle() {
+    let mut farm = three_sets();
+    let sets = &mut farm.rigs["r"].sets;
+    sets.clear();
+    // The first counts as fitted, which decides before.
+    for (id, size, flow) in [
+        ("fitted", "02", "0.2"),
+        ("s08", "08", "0.8"),
+        ("s06", "06", "0.6"),
+        ("s03", "03", "0.3"),
+        ("s05", "05", "0.5"),
+        ("s10", "10", "1.0"),
+    ] {
+        sets.insert(id.to_owned(), set(size, &format!("{flow} gal/min")));
+    }
+    (sets["s06"].least, sets["s06"].most) = (Some(q("40 psi")), Some(q("44 psi")));
+    let named = |id: &str, fit| (id.to_owned(), fit);
+    let order: Vec<_> = order(&farm).into_iter().filter(|(id, _)| id != "fitted").collect();
+    assert_eq!(
+        order,
+        [
+            named("s05", Fit::Suits),
+            named("s06", Fit::Suits),
+            named("s08", Fit::Suits),
+            named("s10", Fit::AtAnotherSpeed),
+            named("s03", Fit::AtAnotherSpeed)
+        ]
+    );
+}
+
 #[test]
 fn sets_are_ranked_with_reasons() {
     let mut farm = three_sets();

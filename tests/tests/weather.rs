@@ -14,10 +14,11 @@ use tankard_core::farm::{
 };
 use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::plan::{Plan, plan};
-use tankard_core::quantity::{ActiveBasis, AsTyped, Duration, Quantity};
+use tankard_core::quantity::{ActiveBasis, AsTyped, Duration, Pressure, Quantity, Share, Temperature};
 use tankard_core::season::Log;
 use tankard_core::season::outside;
 use tankard_core::season::record::{from_plan, record_line, whole_field};
+use tankard_core::weather::psychro::{humidity_of_bulbs, wet_bulb};
 use tankard_core::weather::{Hours, JudgedHour, Limit, Outlook, Span, Verdict, hours};
 use tankard_tests::cases;
 
@@ -1085,6 +1086,15 @@ fn a_record_outside_a_limit_is_told() {
         (record.start, record.end) = (Some(Time::constant(9, 0, 0, 0)), Some(Time::constant(11, 30, 0, 0)));
     });
     assert!(told.is_empty(), "{told:?}");
+    // From before sunrise into the day; a record that ends in the minute in which it begins.
+    let told = recorded(&mut farm, |record| {
+        (record.start, record.end) = (Some(Time::constant(4, 30, 0, 0)), Some(Time::constant(11, 30, 0, 0)));
+    });
+    assert!(told.iter().any(|finding| finding.text.contains("from 04:30 to 11:30")), "{told:?}");
+    let told = recorded(&mut farm, |record| {
+        (record.start, record.end) = (Some(Time::constant(9, 0, 0, 0)), Some(Time::constant(9, 0, 0, 0)));
+    });
+    assert!(told.is_empty(), "{told:?}");
     let told = recorded(&mut farm, |record| record.droplets = Some(tankard_core::farm::Droplets::Medium));
     assert!(told[0].text.contains("medium droplets"), "{told:?}");
     // What the farm keeps to is a Note.
@@ -1217,6 +1227,15 @@ fn a_typed_start_holds_back_the_best_span_and_days_are_judged_apart() {
 
 proptest! {
     #![proptest_config(cases(256))]
+
+    /// The humidity that a wet bulb stands for is the one that it was reckoned from, in frost and in heat.
+    #[test]
+    fn a_wet_bulb_leads_back_to_its_humidity(air in -45.0..60.0_f64, share in 0.0..1.0_f64, pascals in 60_000.0..105_000.0_f64) {
+        let (air, pressure) = (Temperature::from_celsius(air), Pressure::from_pascals(pascals));
+        let bulb = wet_bulb(air, Share::from_fraction(share), pressure).unwrap();
+        let back = humidity_of_bulbs(air, bulb, pressure).unwrap().to_fraction();
+        prop_assert!((back - share).abs() < 1e-5, "{}", back);
+    }
 
     /// A label that allows less never makes an hour better, and nothing not known is better than something known to be fair.
     #[test]
