@@ -8,8 +8,8 @@ use jiff::civil::date;
 use proptest::prelude::*;
 use tankard_core::farm::label::{Says, Stance, When};
 use tankard_core::farm::{
-    Active, AdjuvantClass, Advice, Charge, Farm, Field, Formulation, Line, Pass, Product, ProductKind, Rig, Statement,
-    Surfactant, Water,
+    Active, AdjuvantClass, Advice, Charge, Farm, Field, Formulation, Growing, Lean, Line, Pass, Product, ProductKind,
+    Rig, Statement, Surfactant, Water,
 };
 use tankard_core::finding::{Basis, Level};
 use tankard_core::mix::choice::{Adjuvants, Choice, Content};
@@ -297,7 +297,7 @@ fn glyphosate_alone_takes_more_surfactant_only_in_extremes() {
     let extremes: [fn(&mut Pass); 3] =
         [|pass| pass.growing.heat = true, |pass| pass.growing.cold = true, |pass| pass.growing.drought = true];
     for set in extremes {
-        farm.passes["p"].growing = tankard_core::farm::Growing::default();
+        farm.passes["p"].growing = Growing::default();
         set(&mut farm.passes["p"]);
         let plan = planned(&farm);
         assert_eq!(classes(&plan.adjuvants.choices[0]), [Nis, Ams]);
@@ -597,7 +597,6 @@ fn a_condition_on_a_label_holds_only_when_it_is_met() {
 
 #[test]
 fn the_lean_decides_where_no_label_and_no_publication_does() {
-    use tankard_core::farm::Lean;
     let mut partner = herbicide("Partner (demo)", Formulation::SC, &[("an invented active", "100 g/L")]);
     partner.label.push(stance(Coc, Stance::Allowed, Some("1 % v/v")));
     partner.label.push(stance(Nis, Stance::Allowed, Some("0.25 % v/v")));
@@ -611,6 +610,69 @@ fn the_lean_decides_where_no_label_and_no_publication_does() {
     farm.passes["p"].lean = Lean::CropSafety;
     assert_eq!(first(&farm), []);
     assert!(chosen(&farm).choices[1].behind.contains("harder on the crop"));
+}
+
+/// Of statements of one label the more particular counts: one for the crop before one for its stage, and that before one under a
+/// condition, though before neither of two.
+#[test]
+fn the_more_particular_statement_of_a_label_counts() {
+    let drought = |says: &mut Statement| says.when.push(When::Drought);
+    let heat = |says: &mut Statement| says.when.push(When::Heat);
+    let stage = |says: &mut Statement| "V2".clone_into(&mut says.from_stage);
+    let crop = |says: &mut Statement| "corn".clone_into(&mut says.crop);
+    let by_rank: [&[&dyn Fn(&mut Statement)]; 8] = [
+        &[],
+        &[&drought],
+        &[&stage],
+        &[&drought, &heat],
+        &[&crop],
+        &[&crop, &drought],
+        &[&crop, &stage],
+        &[&crop, &stage, &drought],
+    ];
+    for (weaker, stronger) in by_rank.iter().zip(&by_rank[1..]) {
+        for (weak, strong) in [(Stance::Forbidden, Stance::Preferred), (Stance::Preferred, Stance::Forbidden)] {
+            let mut partner = herbicide("Partner (demo)", Formulation::SC, &[("an invented active", "100 g/L")]);
+            for (of, set) in [(weak, weaker), (strong, stronger)] {
+                let mut says = stance(Coc, of, None);
+                set.iter().for_each(|set| set(&mut says));
+                partner.label.push(says);
+            }
+            let mut farm = farm("corn", &[("x", partner)]);
+            (farm.passes["p"].growing.drought, farm.passes["p"].growing.heat) = (true, true);
+            let first = classes(&chosen(&farm).choices[0]);
+            assert_eq!(first == [Coc], strong == Stance::Preferred, "{:?}", farm.products["x"].label);
+        }
+    }
+}
+
+/// Large weeds, heavy pressure and drought lean to the weeds, heat and cold to the crop, each as much as another.
+#[test]
+fn the_day_leans_as_the_pass_does() {
+    let mut partner = herbicide("Partner (demo)", Formulation::SC, &[("an invented active", "100 g/L")]);
+    partner.label.push(stance(Coc, Stance::Allowed, Some("1 % v/v")));
+    let mut farm = farm("corn", &[("x", partner)]);
+    let set: [fn(&mut Growing); 5] = [
+        |growing| growing.large_weeds = true,
+        |growing| growing.heavy_pressure = true,
+        |growing| growing.drought = true,
+        |growing| growing.heat = true,
+        |growing| growing.cold = true,
+    ];
+    for (at, set) in set.into_iter().enumerate() {
+        for lean in [Lean::CropSafety, Lean::Even, Lean::WeedControl] {
+            farm.passes["p"].growing = Growing::default();
+            farm.passes["p"].lean = lean;
+            set(&mut farm.passes["p"].growing);
+            let oil = lean == Lean::WeedControl || at < 3 && lean == Lean::Even;
+            assert_eq!(classes(&chosen(&farm).choices[0]) == [Coc], oil, "{at} {lean:?}");
+        }
+    }
+    // A day of each kind is as one of neither.
+    farm.passes["p"].lean = Lean::Even;
+    farm.passes["p"].growing = Growing::default();
+    (farm.passes["p"].growing.drought, farm.passes["p"].growing.heat) = (true, true);
+    assert_eq!(classes(&chosen(&farm).choices[0]), []);
 }
 
 #[test]
