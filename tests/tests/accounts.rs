@@ -689,6 +689,11 @@ fn what_was_left_over_left_the_containers_too() {
     assert_eq!(entry(&farm).note, "with 1 gal in 80 gal of spray left over");
     assert!(close(entry(&farm).change.unwrap().ratio(typed::<Amount>("1 gal").value()).unwrap(), -11.0, 1.0));
     assert!(Accounts::of(&farm).get("oil").unwrap().doubts.is_empty());
+    // Of nothing used nothing can have been left.
+    farm.records["r0"].lines[0].amount = typed("0 gal");
+    left(&mut farm.records["r0"], None);
+    assert!(Accounts::of(&farm).get("oil").unwrap().doubts.is_empty());
+    farm.records["r0"].lines[0].amount = typed("10 gal");
     // Without the spray on the ground it cannot be told, and is said.
     left(&mut farm.records["r0"], None);
     assert!(close(gallons(&farm), 10.0, 1.0));

@@ -746,6 +746,14 @@ fn a_solution_of_ammonium_sulfate_is_dosed_by_its_salt() {
     let tankard_core::quantity::AmountPerArea::Volume(rate) = member.per_area.unwrap() else { panic!("a volume") };
     let wanted = 0.025 * 15.0 * 3.785_411_784 / 0.404_685_642_24;
     assert!((rate.to_litres_per_hectare() - wanted).abs() < 1e-9, "{}", rate.to_litres_per_hectare());
+    // As it is written into the mix it comes to the same.
+    assert_eq!(rate_of(&adjuvants.choices[0], Ams), "8.5 lb ai/100 gal");
+    let mut pass = farm.passes["p"].clone();
+    adjuvants.choices[0].take(&mut pass, &farm);
+    farm.passes["p"] = pass;
+    let line = planned(&farm).lines.into_iter().find(|line| line.product == "ams").unwrap();
+    let tankard_core::quantity::AmountPerArea::Volume(rate) = line.per_area else { panic!("a volume") };
+    assert!((rate.to_litres_per_hectare() - wanted).abs() < 1e-9, "{}", rate.to_litres_per_hectare());
 }
 
 /// At least 75 % surface-active (North Carolina State University Extension) or 80 % (Pacific Northwest Weed Management

@@ -201,6 +201,11 @@ fn errors_stand_in_their_bars() {
         record.lines.push(RecordLine { planned: Some(q("10 gal")), ..line });
     }
     farm.records.insert("x".to_owned(), record);
+    // A record of no ground has no amount over it.
+    let mut nothing = farm.records["x"].clone();
+    nothing.fields["f"].area = q("0 ac");
+    farm.records.insert("y".to_owned(), nothing);
+    assert_eq!(of_farm(&farm, &Choice::all()).planned.lines_without, 2);
     let rate = of_farm(&farm, &Choice::all()).planned.rate.unwrap();
     assert_eq!((rate.n, &rate.bars[..]), (2, &[0, 0, 1, 0, 0, 1, 0, 0, 0][..]));
     assert!((rate.mean.to_fraction() + 0.035).abs() < 1e-9);

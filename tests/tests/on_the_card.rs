@@ -86,6 +86,22 @@ fn a_label_is_named_for_what_it_states_and_practice_stands_apart() {
     assert_eq!(printed.usual.first().map(String::as_str), Some("wind 4 to 10 mph (this farm)"));
 }
 
+/// Each layer of the gauge is named for the product that it stands for.
+#[test]
+fn layers_of_the_gauge_bear_the_names_of_their_products() {
+    let layers = card(&farm()).gauge.layers;
+    let named: Vec<&str> = layers.iter().filter(|layer| layer.number.is_some()).map(|layer| &*layer.label).collect();
+    assert_eq!(named.len(), 2);
+    for name in ["Glyphosate", "Mesotrione"] {
+        assert_eq!(named.iter().filter(|label| label.starts_with(name)).count(), 1, "{named:?}");
+    }
+    let steps = card(&farm()).steps;
+    for layer in layers.iter().filter(|layer| layer.number.is_some()) {
+        let step = steps.iter().find(|step| step.amount == layer.amount).unwrap();
+        assert!(step.what.starts_with(&*layer.label), "{layer:?} {step:?}");
+    }
+}
+
 #[test]
 fn one_line_of_droplets_the_strictest_with_whose_it_is() {
     let lines = |farm: &Farm| -> Vec<String> {

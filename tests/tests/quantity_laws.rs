@@ -170,6 +170,8 @@ fn what_is_measured_out_is_printed_to_a_hundredth_and_little_to_a_thousandth() {
     assert_eq!(mass(20.123_45), "1 lb 4.12 oz");
     assert_eq!(mass(4.123_45), "4.123 oz");
     assert_eq!(Amount::Volume(Volume::ZERO).show(Units::UsCustomary), "0 gal");
+    // Below an ounce a scale for grams and a syringe: half an ounce is 14.1747615625 g, half a fluid ounce 14.78676478125 mL.
+    assert_eq!((volume(0.5), mass(0.5)), ("14.79 mL".to_owned(), "14.17 g".to_owned()));
 }
 
 /// 16 ounces are a pound of 453.59237 g, and 100 US gallons 378.5411784 L (NIST Handbook 44, appendix C); the two gallons differ.

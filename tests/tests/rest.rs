@@ -172,6 +172,14 @@ fn spray_goes_on_only_into_the_same_spray() {
         takers(&farm, &tankard_core::season::Log::of(&farm), "p").iter().map(|(id, _)| id.as_str()).collect::<Vec<_>>(),
         ["q"]
     );
+    // The same spray with another rig, and another spray with the same.
+    let mut elsewhere = other.clone();
+    elsewhere.rig = "other".into();
+    farm.passes.insert("e".into(), elsewhere);
+    let mut stronger = other.clone();
+    stronger.mix[0].rate = q("24 fl oz/ac");
+    farm.passes.insert("s".into(), stronger);
+    assert_eq!(takers(&farm, &Log::of(&farm), "p").len(), 1);
     for change in [
         |pass: &mut Pass| pass.carrier = Some(q("12 gal/ac")),
         |pass: &mut Pass| pass.mix[0].rate = q("24 fl oz/ac"),
@@ -418,6 +426,13 @@ fn what_is_in_the_tank_is_what_another_pass_leaves() {
     through.passes["p"].extra = None;
     through.passes["p"].in_tank = Some(InTank { volume: q("1040 gal"), from: String::new() });
     assert_eq!(tank(&through, "q"), []);
+    // One that cannot be laid out for another reason leaves nobody knows what.
+    through.passes["p"].in_tank = Some(InTank { volume: q("100 gal"), from: String::new() });
+    through.passes["p"].carrier = None;
+    told(&through, "q", "What Burndown leaves of its spray cannot be told");
+    through.passes["p"].carrier = Some(q("10 gal/ac"));
+    through.passes["p"].sizes = vec![q("2000 gal")];
+    told(&through, "q", "What Burndown leaves of its spray cannot be told");
     // What was sprayed leaves what was seen in the tank.
     let record =
         tankard_core::season::record::from_plan(&cleared, &Log::of(&cleared), &planned(&cleared, "p")).unwrap();

@@ -403,6 +403,23 @@ fn a_limit_for_finer_droplets_is_in_doubt_where_they_may_be_either() {
     }
 }
 
+/// The curve tells which of its points keep the range of pressure and the labels' speed.
+#[test]
+fn points_of_the_curve_are_allowed_inside_every_limit() {
+    let mut farm = farm();
+    says(&mut farm, "a", Says::GroundSpeed { most: q("13 mph") });
+    let curve = setting(&farm).curve;
+    let (mut allowed, mut fast) = (0, 0);
+    for point in &curve {
+        let psi = point.pressure.to_psi();
+        let inside = (20.0..=80.0).contains(&psi) && mph(point.speed) <= 13.0;
+        assert_eq!(point.allowed, inside, "{psi} psi, {} mph", mph(point.speed));
+        allowed += usize::from(inside);
+        fast += usize::from(psi < 20.0);
+    }
+    assert!(allowed > 0 && fast > 0 && allowed + fast < curve.len());
+}
+
 #[test]
 fn a_coarsest_class_is_a_least_speed() {
     let mut farm = farm();

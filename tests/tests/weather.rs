@@ -937,6 +937,15 @@ fn what_is_said_is_little_and_says_what_to_do() {
     );
     assert!(told.text.ends_with("most hours fail at: wind at most 10 mph (24 of 24)"), "{}", told.text);
     assert_eq!(told.basis, Basis::Label("Alpha 480 SL (demo), page 3".to_owned()));
+    // Of two limits the one that more hours fail at is named.
+    let mut two = farm.clone();
+    two.products["a"].label.push(Statement::new(Says::Humidity { least: None, most: Some(q("75 %")) }, "page 3"));
+    for (at, hour) in two.forecast.hours[..24].iter_mut().enumerate() {
+        hour.wind = Some(q(if at < 7 { "14 mph" } else { "6 mph" }));
+        hour.humidity = Some(q(if at < 7 { "60 %" } else { "80 %" }));
+    }
+    let told = found(&two, "No hour of 2031-06-12 is allowed").unwrap();
+    assert!(told.text.ends_with("most hours fail at: humidity at most 75 % (17 of 24)"), "{}", told.text);
     farm.forecast.hours.truncate(24);
     assert_eq!(found(&farm, "No hour of").unwrap().hint, "The forecast ends with this day.");
     // The pass takes longer than the day leaves.
