@@ -646,6 +646,31 @@ fn the_more_particular_statement_of_a_label_counts() {
     }
 }
 
+/// Of two products of one class at one rate the cheaper is taken, whichever was typed first.
+#[test]
+fn the_cheaper_of_two_alike_is_taken() {
+    for (first, second, wanted) in [("14/gal", "10/gal", "coc2"), ("10/gal", "14/gal", "coc")] {
+        let mut partner = herbicide("Partner (demo)", Formulation::SC, &[("an invented active", "100 g/L")]);
+        partner.label.push(stance(Coc, Stance::Required, Some("1 % v/v")));
+        let mut farm = farm("corn", &[("x", partner)]);
+        farm.products["coc"].price = Some(typed(first));
+        farm.products.insert("coc2".to_owned(), adjuvant("Other oil (demo)", Coc, second));
+        assert_eq!(chosen(&farm).choices[0].members[0].product.as_deref(), Some(wanted));
+    }
+}
+
+/// A label that requires an oil on one crop asks for it where the crop is not typed, in doubt.
+#[test]
+fn a_demand_for_one_crop_stands_in_doubt_where_the_crop_is_not_typed() {
+    let mut partner = herbicide("Partner (demo)", Formulation::SC, &[("an invented active", "100 g/L")]);
+    let mut says = stance(Coc, Stance::Required, Some("1 % v/v"));
+    "corn".clone_into(&mut says.crop);
+    partner.label.push(says);
+    must(&planned(&farm("corn", &[("x", partner.clone())])), Level::Stop, "requires crop oil concentrate");
+    must(&planned(&farm("", &[("x", partner.clone())])), Level::Check, "requires crop oil concentrate");
+    assert!(!found(&planned(&farm("soybean", &[("x", partner)])), Level::Check, "requires crop oil concentrate"));
+}
+
 /// Large weeds, heavy pressure and drought lean to the weeds, heat and cold to the crop, each as much as another.
 #[test]
 fn the_day_leans_as_the_pass_does() {

@@ -146,6 +146,18 @@ fn water_stops_at_marks_of_the_tanks_own_scale() {
     // 330 gal: a half is 165 and three quarters are 247.5, which marks of 5 gal make 165 and 245.
     let readable = marks(&farm);
     assert!(readable.iter().any(|mark| (mark % 10.0 - 5.0).abs() < 1e-6), "{readable:?}");
+    // Half and three quarters of a load, down to 10 gal from 1,000 gal on, to 5 from 200, to 1 from 20 and to a tenth below.
+    farm.rigs["boom"].tank = q("1200 gal");
+    for (gallons, half, more) in [(1197.0, 590.0, 890.0), (897.0, 445.0, 670.0), (87.0, 43.0, 65.0), (17.3, 8.6, 12.9)]
+    {
+        farm.fields["f"].area = q(&format!("{:.9} ac", gallons / 15.0));
+        let stops = marks(&farm);
+        assert!(
+            stops.len() == 2 && (stops[0] - half).abs() < 1e-6 && (stops[1] - more).abs() < 1e-6,
+            "{gallons} gal: {stops:?}"
+        );
+    }
+    farm.fields["f"].area = q("22 ac");
     for step in ["10 gal", "25 gal"] {
         farm.rigs["boom"].mark = Some(q(step));
         let step = Volume::parse(step).unwrap().to_us_gallons();
