@@ -85,6 +85,9 @@ fn the_two_parts_are_the_whole() {
     // A field that is done is named without a part.
     let done = rest(&farm, &before, &Change { after: 2, ..Change::default() }).unwrap();
     assert_eq!(done.farm.passes["p"].parts.keys().collect::<Vec<_>>(), ["b"]);
+    // One load of 400 gal is 40 ac of the first field alone.
+    let done = rest(&farm, &before, &Change { after: 1, ..Change::default() }).unwrap().farm.passes["p"].clone();
+    assert_eq!((done.fields, done.parts.len(), acres(done.parts["a"].value())), (vec!["a".to_owned()], 1, 40.0));
     assert_eq!(changed.farm.passes[&id].rest_of, "p");
     assert_eq!(changed.farm.passes[&id].in_tank.as_ref().map(|tank| gallons(tank.volume.value())), Some(180.0));
     assert_eq!(changed.farm.passes.get_index_of(&id), Some(1));
@@ -158,6 +161,7 @@ fn what_cannot_be_is_told() {
     assert!(tell(Change { after: 4, ..Change::default() }).contains("3 loads"));
     assert!(tell(Change { after: 3, in_tank: Some(q("300 gal")), ..Change::default() }).contains("Load 3 was 200 gal"));
     assert!(tell(Change { in_tank: Some(q("30 gal")), ..Change::default() }).contains("No load was filled"));
+    assert!(rest(&farm, &plan, &Change { in_tank: Some(q("0 gal")), ..Change::default() }).is_ok());
     let foreign = [("z".to_owned(), q("5 ac"))].into_iter().collect();
     assert!(tell(Change { after: 1, ground: foreign, ..Change::default() }).contains("not in the pass"));
 }
