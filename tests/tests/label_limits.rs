@@ -290,6 +290,33 @@ fn the_number_of_applications() {
     must(&farm, Level::Check, "is not recorded, so season totals, number and spacing of applications do not count it");
 }
 
+/// Two records of half a field each, of one pass: within three days they are one application, later two, unless both name parts that
+/// differ (common practice, no source).
+#[test]
+fn records_of_one_pass_are_one_application_or_two() {
+    for (day, first, second, one) in [
+        (22, "", "", true),
+        (22, "", "north", true),
+        (25, "", "", false),
+        (25, "", "north", false),
+        (25, "south", "", false),
+        (25, "south", "north", true),
+        (22, "north", "North", false),
+    ] {
+        let mut farm = saying(Says::Applications { most: 2, days_apart: 0, per: Period::Year });
+        let other = farm.passes["p"].clone();
+        farm.passes.insert("q".to_owned(), other);
+        for (part, day) in [(first, 20), (second, day)] {
+            record(&mut farm, "a", date(2031, 5, day));
+            let record = farm.records.values_mut().last().unwrap();
+            record.pass = Some("q".into());
+            record.fields["f"].area = q("40 ac");
+            record.fields["f"].part = part.into();
+        }
+        assert_eq!(found(&farm, "application number 3").is_none(), one, "{day} May, \"{first}\" and \"{second}\"");
+    }
+}
+
 #[test]
 fn days_between_two_applications() {
     let mut farm = saying(Says::Applications { most: 9, days_apart: 14, per: Period::Year });

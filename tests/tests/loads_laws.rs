@@ -379,6 +379,9 @@ fn spray_in_the_tank_counts_and_is_not_mixed_again() {
     let working = tankard_core::loads::working_of(&out, 1, "h", farm.units).unwrap();
     assert_eq!(working.steps[0].result, "720 gal");
 
+    let working = out.workings.iter().find(|working| working.title == "Number of loads").unwrap();
+    assert_eq!((working.steps[0].what.as_str(), working.steps.len()), ("of it in the tank already", 3));
+
     // What is to be left over is mixed too where the tank holds just what the ground takes.
     farm.passes["p"].in_tank = Some(InTank { volume: typed("900 gal"), from: String::new() });
     farm.passes["p"].extra = Some(typed("50 gal"));
@@ -556,6 +559,25 @@ fn what_no_mark_measures_is_a_stop_and_what_is_far_from_one_a_check() {
     farm.fields["f"].area = typed("100 ac");
     let far = ["is measured as", "less than the"];
     assert!(plan(&farm, "p").unwrap().findings.iter().all(|found| far.iter().all(|words| !found.text.contains(words))));
+}
+
+/// 54 of 90 gallons are product: 36 of water go in before it, not half of the load. Where 16 gallons of product go with 15 of spray none
+/// does, with spray in the tank or without.
+#[test]
+fn water_leaves_room_for_the_products_that_are_still_to_come() {
+    let mut farm = plain();
+    farm.fields["f"].area = typed("6 ac");
+    farm.passes["p"].mix[0].rate = typed("9 gal/ac");
+    let out = plan(&farm, "p").unwrap();
+    let FillStep::Water { to } = out.loads[0].steps[0] else { panic!("{:?}", out.loads[0].steps) };
+    assert!((to.to_us_gallons() - 36.0).abs() < 1e-9, "{to:?}");
+    let room = "leave no room";
+    assert!(out.findings.iter().all(|found| !found.text.contains(room)));
+    farm.passes["p"].mix[0].rate = typed("16 gal/ac");
+    says(&plan(&farm, "p").unwrap(), Level::Stop, room);
+    farm.fields["f"].area = typed("60 ac");
+    farm.passes["p"].in_tank = Some(InTank { volume: typed("880 gal"), from: String::new() });
+    says(&plan(&farm, "p").unwrap(), Level::Stop, room);
 }
 
 /// A variety may name an active by a name that no table knows.

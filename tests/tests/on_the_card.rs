@@ -157,7 +157,11 @@ fn water_stops_at_marks_of_the_tanks_own_scale() {
             "{gallons} gal: {stops:?}"
         );
     }
+    // Of two liquids of 49.5 gal each the second has 280.5 gal below the brim, so that its mark stands where it did.
     farm.fields["f"].area = q("22 ac");
+    let mut strong = farm.clone();
+    strong.passes["p"].mix.iter_mut().for_each(|line| line.rate = q("2.25 gal/ac"));
+    assert_eq!(marks(&strong).iter().map(|mark| mark.round()).collect::<Vec<_>>(), [165.0, 245.0]);
     for step in ["10 gal", "25 gal"] {
         farm.rigs["boom"].mark = Some(q(step));
         let step = Volume::parse(step).unwrap().to_us_gallons();

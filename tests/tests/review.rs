@@ -661,6 +661,9 @@ fn ratings_by_adjuvant() {
     ] {
         assert_eq!(compare(&picked, None, &side("oil", of), &other).comparisons, compared.comparisons);
     }
+    // Of one effect that is asked for, no other is told.
+    assert_eq!(compare(&picked, Some(&Effect::Control("kochia".into())), &one, &other).comparisons.len(), 0);
+    assert_eq!(compare(&picked, Some(&Effect::Control("waterhemp".into())), &one, &other).comparisons.len(), 1);
     let all = compare(&picked, None, &one, &side("any", Of::Product("mesotrione".to_owned())));
     assert_eq!((all.in_both, all.comparisons.len()), (8, 0));
     assert!(words::looks(1).is_none() && words::looks(12).unwrap().starts_with("12 comparisons"));

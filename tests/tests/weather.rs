@@ -18,7 +18,7 @@ use tankard_core::quantity::{ActiveBasis, AsTyped, Duration, Pressure, Quantity,
 use tankard_core::season::Log;
 use tankard_core::season::outside;
 use tankard_core::season::record::{from_plan, record_line, whole_field};
-use tankard_core::weather::psychro::{humidity_of_bulbs, wet_bulb};
+use tankard_core::weather::psychro::{dew_point, humidity_of_bulbs, wet_bulb};
 use tankard_core::weather::{Hours, JudgedHour, Limit, Outlook, Span, Verdict, hours};
 use tankard_tests::cases;
 
@@ -1232,6 +1232,29 @@ fn a_typed_start_holds_back_the_best_span_and_days_are_judged_apart() {
     let days = hours::judge_days(&farm, &outlook, &farm.passes["p"], needs(3.0));
     assert_eq!(days.len(), 7);
     assert!(days.iter().all(|(day, hours)| hours.best.is_some_and(|best| best.from.date() == *day)));
+}
+
+/// Dry air has no dew point, air is never drier than its wet bulb, and at 15 kPa water of 60 °C boils (its vapour has 19.9 kPa).
+#[test]
+fn what_no_air_can_be_is_no_figure() {
+    let (celsius, share) = (Temperature::from_celsius, Share::from_percent);
+    let sea = Pressure::from_pascals(101_325.0);
+    assert_eq!(dew_point(celsius(20.0), share(0.0)), None);
+    assert_eq!(dew_point(celsius(20.0), share(101.0)), None);
+    assert_eq!(humidity_of_bulbs(celsius(20.0), celsius(25.0), sea), None);
+    assert_eq!(humidity_of_bulbs(celsius(40.0), celsius(5.0), sea), None);
+    assert_eq!(wet_bulb(celsius(60.0), share(50.0), Pressure::from_pascals(15_000.0)), None);
+    assert_eq!(wet_bulb(celsius(60.0), share(100.0), Pressure::from_pascals(15_000.0)), None);
+}
+
+/// A span goes on past midnight only where the forecast reaches it.
+#[test]
+fn a_forecast_that_ends_before_midnight_goes_on_nowhere() {
+    let mut farm = farm();
+    farm.forecast.hours.truncate(24);
+    assert!(taking(&farm, needs(30.0)).may_go_on());
+    farm.forecast.hours.truncate(18);
+    assert!(!taking(&farm, needs(30.0)).may_go_on());
 }
 
 proptest! {
