@@ -667,6 +667,8 @@ fn a_demand_for_one_crop_stands_in_doubt_where_the_crop_is_not_typed() {
     "corn".clone_into(&mut says.crop);
     partner.label.push(says);
     must(&planned(&farm("corn", &[("x", partner.clone())])), Level::Stop, "requires crop oil concentrate");
+    let adjuvants = chosen(&farm("corn", &[("x", partner.clone())]));
+    assert!(adjuvants.choices[0].satisfies && !adjuvants.current.unwrap().satisfies);
     must(&planned(&farm("", &[("x", partner.clone())])), Level::Check, "requires crop oil concentrate");
     assert!(!found(&planned(&farm("soybean", &[("x", partner)])), Level::Check, "requires crop oil concentrate"));
 }
@@ -720,6 +722,7 @@ fn a_set_chosen_by_hand_is_judged_by_the_same_rules() {
     let plan = planned(&farm);
     let current = plan.adjuvants.current.as_ref().unwrap();
     assert_eq!(classes(current), [Nis]);
+    assert!(plan.adjuvants.choices[0].satisfies);
     says(current, "m", Content::WouldRather, "would rather have crop oil concentrate");
     says(current, "g", Content::WouldRather, "would rather have ammonium sulfate");
     must(
