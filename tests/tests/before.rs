@@ -171,6 +171,10 @@ fn the_last_record_of_the_rig_counts() {
     // What was written of cleaning is told; whether it was enough a person decides.
     farm.records["r-corn"].clean_out = "Triple rinse after".into();
     assert!(found(&farm, "soy")[0].hint.contains("Its record says of cleaning: Triple rinse after."));
+    // Without any product in the record, what was planned tells.
+    let mut bare = farm.clone();
+    bare.records["r-corn"].lines.clear();
+    assert_eq!(first_step(&bare, "soy").0, "Sprayer clean of Mesotrione 4 SC (demo)");
     // The pass may be gone, and the product too.
     farm.passes.shift_remove("corn");
     farm.records["r-corn"].pass = None;

@@ -8,7 +8,7 @@ use jiff::civil::{Date, DateTime, Time, date};
 use tankard_core::day::{DayPlan, RigDay, Slot, plan_day};
 use tankard_core::farm::{
     Active, Day, Farm, Field, Fills, Formulation, Hour, InTank, Line, Pass, Place, Product, ProductKind, Record,
-    RecordField, Rig, Road,
+    RecordField, RecordLine, Rig, Road,
 };
 use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::plan::{Plan, plan};
@@ -407,6 +407,15 @@ fn traces_of_the_day_before_are_said_in_the_morning() {
     assert!(found(&planned(&farm), "after Pass 0 of 2031-06-10").is_some());
     farm.passes["0"].start = Some(Time::constant(6, 0, 0, 0));
     assert!(found(&planned(&farm), "after Pass 0").is_none());
+    // What was recorded counts though it was never planned.
+    let mut recorded = farm.clone();
+    recorded.passes.retain(|id, _| id == "2");
+    let mut record = Record::new("Dicamba before noon", date(2031, 6, 10));
+    record.rig = "Boom".into();
+    record.lines.push(RecordLine::new("d", &recorded.products["d"].name, q("3 gal")));
+    recorded.records.insert("r".to_owned(), record);
+    let day = planned(&recorded);
+    assert!(found(&day, "Pass 2 goes to Field g after Dicamba before noon of 2031-06-10. Sensitive soybean").is_some());
     // Nor is a pass with a Stop sure to come between.
     pass(&mut farm, "00s", &["a"], &["f"]);
     pass(&mut farm, "0s", &["d"], &["f"]);

@@ -11,7 +11,8 @@ use crate::finding::{Basis, Finding, Level, Subject};
 use crate::label::listed;
 use crate::language::t;
 use crate::quantity::{Length, Units};
-use crate::rig::clean_out::{hurts, last_before, unclear, usual_time};
+use crate::rig::before::{Sprayed, last_before};
+use crate::rig::clean_out::{hurt, unknown, usual_time};
 use crate::weather::Verdict;
 use crate::weather::hours::span;
 
@@ -24,14 +25,15 @@ pub(super) fn leaves_at(problem: &Problem, order: &Order) -> Option<Second> {
 /// Whom traces of the pass before hurt, and of whom that cannot be told. The day is that of a pass before the day.
 fn traces(
     farm: &Farm,
-    (last, day): (&Pass, Option<Date>),
+    (last, day): (Sprayed, Option<Date>),
     (id, pass): (&Id, &Pass),
     proven: bool,
     findings: &mut Vec<Finding>,
 ) {
     let names = |fields: &[&Field]| listed(&fields.iter().map(|field| field.name.clone()).collect::<Vec<_>>());
-    let after = day.map_or_else(|| last.name.clone(), |day| t!("day-of", name = last.name, day = day));
-    for (row, fields) in hurts(farm, last, pass) {
+    let after = day.map_or_else(|| last.name().to_owned(), |day| t!("day-of", name = last.name(), day = day));
+    let mix = last.pesticides(farm);
+    for (row, fields) in hurt(farm, &mix, pass) {
         let hint = if day.is_some() {
             t!("day-clean-the-rig-out-as-the")
         } else if !proven {
@@ -42,7 +44,7 @@ fn traces(
         let text = t!("day-goes-to-after", name = pass.name, fields = names(&fields), after = after, says = row.says());
         findings.push(Finding::check(Subject::Pass(id.clone()), text, row.basis()).hint(hint));
     }
-    for (row, fields) in unclear(farm, last, pass) {
+    for (row, fields) in unknown(farm, &mix, pass) {
         let text = t!(
             "day-goes-to-after-whether-traces-of",
             name = pass.name,
@@ -266,11 +268,11 @@ impl Told<'_> {
         }
         let proven = self.found.least.is_none() && self.problem.jobs.iter().all(|job| job.held.is_none());
         // A pass with a Stop may not be sprayed, and then what came before it is still in the rig.
-        let mut may_be_in: Vec<(&Pass, Option<Date>)> = match before.and_then(|id| farm.passes.get(id)) {
-            Some(last) => vec![(last, None)],
+        let mut may_be_in: Vec<(Sprayed, Option<Date>)> = match before.and_then(|id| farm.passes.get(id)) {
+            Some(last) => vec![(Sprayed::Plan(last), None)],
             None => last_before(farm, self.day.log, self.rig_id, date)
                 .into_iter()
-                .map(|(day, _, last)| (last, Some(day)))
+                .map(|last| (last, Some(last.when().0)))
                 .collect(),
         };
         for slot in rig_day.slots.iter().filter(|slot| slot.takes.is_some() && slot.verdict != Some(Verdict::Forbidden))
@@ -295,7 +297,7 @@ impl Told<'_> {
             if !stopped {
                 may_be_in.clear();
             }
-            may_be_in.push((pass, None));
+            may_be_in.push((Sprayed::Plan(pass), None));
         }
         self.judge_parted(findings);
         self.judge_roads(rig, rig_name, findings);

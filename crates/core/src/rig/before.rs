@@ -60,20 +60,21 @@ enum Known {
 
 /// What was or is to be sprayed.
 #[derive(Clone, Copy, Debug)]
-enum Sprayed<'a> {
+pub(crate) enum Sprayed<'a> {
     Plan(&'a Pass),
     Record(&'a Record),
 }
 
 impl<'a> Sprayed<'a> {
-    fn name(self) -> &'a str {
+    pub(crate) fn name(self) -> &'a str {
         match self {
             Self::Plan(pass) => &pass.name,
             Self::Record(record) => &record.name,
         }
     }
 
-    fn when(self) -> (Date, Option<Time>) {
+    /// Its day, and the time at which it started.
+    pub(crate) fn when(self) -> (Date, Option<Time>) {
         match self {
             Self::Plan(pass) => (pass.date, pass.start),
             Self::Record(record) => (record.date, record.start),
@@ -94,11 +95,35 @@ impl<'a> Sprayed<'a> {
         }
     }
 
+    /// What tells which products were in it: a record without any leaves that to its plan.
+    fn mix(self, farm: &'a Farm) -> Self {
+        match self {
+            Self::Record(record) if record.lines.is_empty() => {
+                record.pass.as_ref().and_then(|id| farm.passes.get(id)).map_or(self, Self::Plan)
+            }
+            _ => self,
+        }
+    }
+
+    /// The pesticides in it of which the farm knows.
+    pub(crate) fn pesticides(self, farm: &'a Farm) -> Vec<&'a Product> {
+        match self.mix(farm) {
+            Self::Plan(pass) => pesticides(farm, pass).map(|(_, product)| product).collect(),
+            Self::Record(record) => {
+                let lines = record.lines.iter().filter(|line| !line.amount.is_zero());
+                lines
+                    .filter_map(|line| farm.products.get(&line.product))
+                    .filter(|product| product.kind.is_pesticide())
+                    .collect()
+            }
+        }
+    }
+
     /// The pesticides that another pass does not hold, each with what the farm knows of it. What is in the farm no more counts as one,
     /// unless its record says that it is none.
     fn leaves(self, farm: &'a Farm, next: &Pass) -> Vec<(&'a str, Option<(&'a Id, &'a Product)>)> {
         let gone = |id: &str| next.mix.iter().all(|line| line.product != id);
-        match self {
+        match self.mix(farm) {
             Self::Plan(pass) => pesticides(farm, pass)
                 .filter(|(id, _)| gone(id))
                 .map(|(id, product)| (product.name.as_str(), Some((id, product))))
@@ -144,7 +169,7 @@ fn comes_first(farm: &Farm, log: &Log, (one_id, one): (&Id, &Pass), (other_id, o
 }
 
 /// What a rig sprayed last before the open passes of a day, by records and by plans; several where it is not known which was the last.
-fn last_before<'a>(farm: &'a Farm, log: &'a Log, rig: &str, day: Date) -> Vec<Sprayed<'a>> {
+pub(crate) fn last_before<'a>(farm: &'a Farm, log: &'a Log, rig: &str, day: Date) -> Vec<Sprayed<'a>> {
     let name = farm.rigs.get(rig).map_or("", |rig| rig.name.trim());
     let of_rig = || farm.passes.iter().filter(|(_, pass)| pass.rig == rig);
     let planned = of_rig().filter(|(id, pass)| pass.date < day && !log.has_record(id));

@@ -4,7 +4,6 @@
 use std::cmp::Ordering;
 use std::sync::LazyLock;
 
-use jiff::civil::Date;
 use serde::Deserialize;
 
 use super::rinse::CleanStep;
@@ -258,26 +257,6 @@ pub(crate) fn next_of_rig<'a>(farm: &'a Farm, log: &Log, pass_id: &str, pass: &P
         .map(|(_, found)| found)
 }
 
-/// What a rig sprayed last before the open passes of a day, by records and by plans, each with its day; several where it is not
-/// known which of their day was the last.
-pub(crate) fn last_before<'a>(farm: &'a Farm, log: &Log, rig: &str, day: Date) -> Vec<(Date, &'a Id, &'a Pass)> {
-    // A pass with the day and the time at which it was last sprayed.
-    let sprayed = |(id, pass): (&'a Id, &'a Pass)| {
-        let last = log.of_pass(farm, id).map(|record| (record.date, record.start)).max();
-        let (date, start) = last.unwrap_or((pass.date, pass.start));
-        (date, start, id, pass)
-    };
-    let earlier = farm.passes.iter().filter(|(_, pass)| pass.rig == rig).map(sprayed);
-    let earlier: Vec<_> =
-        earlier.filter(|(date, _, id, _)| *date < day || *date == day && log.has_record(id)).collect();
-    let Some(last) = earlier.iter().map(|(date, ..)| *date).max() else { return Vec::new() };
-    let mut of_day: Vec<_> = earlier.into_iter().filter(|(date, ..)| *date == last).collect();
-    if of_day.iter().all(|(_, start, ..)| start.is_some()) {
-        of_day = of_day.into_iter().max_by_key(|(_, start, ..)| *start).into_iter().collect();
-    }
-    of_day.into_iter().map(|(date, _, id, pass)| (date, id, pass)).collect()
-}
-
 /// The rows of a kind that speak of traces of a mix in the next one. An active that the next mix holds itself is not one of them.
 fn traces(farm: &Farm, mix: &[&Product], next: &Pass, kind: &str) -> impl Iterator<Item = &'static Row> {
     table()
@@ -299,7 +278,7 @@ pub(crate) fn hurts<'a>(farm: &'a Farm, pass: &Pass, next: &Pass) -> Vec<(&'stat
 }
 
 /// The same of some products.
-pub(super) fn hurt<'a>(farm: &'a Farm, mix: &[&Product], next: &Pass) -> Vec<(&'static Row, Vec<&'a Field>)> {
+pub(crate) fn hurt<'a>(farm: &'a Farm, mix: &[&Product], next: &Pass) -> Vec<(&'static Row, Vec<&'a Field>)> {
     with_fields(farm, next, traces(farm, mix, next, "sensitive"), |row, field| {
         hurt_by(&row.active, field).is_some_and(|by| std::ptr::eq(by, row))
     })
@@ -312,7 +291,7 @@ pub(crate) fn unclear<'a>(farm: &'a Farm, pass: &Pass, next: &Pass) -> Vec<(&'st
 }
 
 /// The same of some products.
-pub(super) fn unknown<'a>(farm: &'a Farm, mix: &[&Product], next: &Pass) -> Vec<(&'static Row, Vec<&'a Field>)> {
+pub(crate) fn unknown<'a>(farm: &'a Farm, mix: &[&Product], next: &Pass) -> Vec<(&'static Row, Vec<&'a Field>)> {
     with_fields(farm, next, traces(farm, mix, next, "stands"), |row, field| {
         hurt_by(&row.active, field).is_none() && names_crop(&row.crop, &field.crop) != Some(true)
     })
