@@ -646,6 +646,23 @@ fn the_more_particular_statement_of_a_label_counts() {
     }
 }
 
+/// What practice wants in corn with group 27 is an oil. A label that prefers a surfactant makes that do as well; one that prefers a surfactant
+/// or an oil leaves practice the choice between them.
+#[test]
+fn a_lesser_voice_narrows_a_weightier_one_and_does_not_overrule_it() {
+    let content = |label: &[AdjuvantClass], mix: &str| {
+        let mut mesotrione = herbicide("Mesotrione 480 SC (demo)", Formulation::SC, &[("mesotrione", "480 g/L")]);
+        mesotrione.label.extend(label.iter().map(|class| stance(*class, Stance::Preferred, None)));
+        let mut farm = farm("corn", &[("m", mesotrione)]);
+        farm.passes["p"].mix.push(Line::new(mix, typed("0.5 % v/v")));
+        chosen(&farm).current.unwrap().verdicts[0].content
+    };
+    assert_eq!(content(&[], "nis"), Content::WouldRather);
+    assert_eq!(content(&[Nis], "nis"), Content::Served);
+    assert_eq!(content(&[Nis, Coc], "nis"), Content::WouldRather);
+    assert_eq!(content(&[Nis, Coc], "coc"), Content::Served);
+}
+
 /// Of two products of one class at one rate the cheaper is taken, whichever was typed first.
 #[test]
 fn the_cheaper_of_two_alike_is_taken() {
