@@ -290,6 +290,33 @@ fn the_number_of_applications() {
     must(&farm, Level::Check, "is not recorded, so season totals, number and spacing of applications do not count it");
 }
 
+/// Two records of half a field each, of one pass: within three days they are one application, later two, unless both name parts that
+/// differ (common practice, no source).
+#[test]
+fn records_of_one_pass_are_one_application_or_two() {
+    for (day, first, second, one) in [
+        (22, "", "", true),
+        (22, "", "north", true),
+        (25, "", "", false),
+        (25, "", "north", false),
+        (25, "south", "", false),
+        (25, "south", "north", true),
+        (22, "north", "North", false),
+    ] {
+        let mut farm = saying(Says::Applications { most: 2, days_apart: 0, per: Period::Year });
+        let other = farm.passes["p"].clone();
+        farm.passes.insert("q".to_owned(), other);
+        for (part, day) in [(first, 20), (second, day)] {
+            record(&mut farm, "a", date(2031, 5, day));
+            let record = farm.records.values_mut().last().unwrap();
+            record.pass = Some("q".into());
+            record.fields["f"].area = q("40 ac");
+            record.fields["f"].part = part.into();
+        }
+        assert_eq!(found(&farm, "application number 3").is_none(), one, "{day} May, \"{first}\" and \"{second}\"");
+    }
+}
+
 #[test]
 fn days_between_two_applications() {
     let mut farm = saying(Says::Applications { most: 9, days_apart: 14, per: Period::Year });
@@ -801,6 +828,35 @@ fn groups_that_come_back() {
     farm.products["b"].actives[0].group = "9".to_owned();
     record(&mut farm, "b", date(2031, 5, 2));
     must(&farm, Level::Note, "twice");
+}
+
+/// A record without actives had those of its product in the shed; of a product that is gone, the actives that the table of herbicides knows
+/// count, and no others.
+#[test]
+fn groups_of_records_without_actives_and_of_products_that_are_gone() {
+    let mut farm = farm();
+    for (product, day) in [("a", date(2029, 6, 1)), ("b", date(2029, 6, 1)), ("a", date(2030, 6, 1))] {
+        record(&mut farm, product, day);
+    }
+    for record in farm.records.values_mut() {
+        record.lines[0].actives.clear();
+    }
+    must(&farm, Level::Note, "Group 9 was sprayed on Mill field twice in the last 3 seasons");
+    // A fungicide's group of the same number is another.
+    farm.products["b"].kind = ProductKind::Fungicide;
+    farm.products["b"].actives[0].group = "9".to_owned();
+    must(&farm, Level::Note, "Group 9 was sprayed on Mill field twice in the last 3 seasons");
+    // What a record names counts, whatever the shed says today.
+    let gone = |farm: &mut Farm, record: usize, active: &str| {
+        let line = &mut farm.records.values_mut().nth(record).unwrap().lines[0];
+        line.product = "gone".into();
+        let (basis, mass) = (ActiveBasis::ActiveIngredient, q("36.34 kg"));
+        line.actives = vec![RecordActive { name: active.into(), group: "9".into(), basis, mass }];
+    };
+    gone(&mut farm, 1, "betafen");
+    must(&farm, Level::Note, "Group 9 was sprayed on Mill field twice in the last 3 seasons");
+    gone(&mut farm, 1, "glyphosate");
+    must(&farm, Level::Check, "on Mill field 3 times in the last 3 seasons");
 }
 
 #[test]

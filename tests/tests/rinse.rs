@@ -272,6 +272,28 @@ fn a_crop_is_known_in_whatever_words_it_is_typed() {
     assert!(found(&farm, "cannot be told").is_some());
 }
 
+/// What hurts by its family hurts as any of its members, and as none of another (the families of `assets/actives.csv`).
+#[test]
+fn a_family_is_known_by_its_members() {
+    let warned = |active: &str| {
+        let mut farm = farm();
+        "sugar beet".clone_into(&mut farm.fields["s"].crop);
+        farm.products["d"].actives[0].name = active.to_owned();
+        found(&farm, "Traces of sulfonylureas hurt this crop").is_some()
+    };
+    for (active, hurts) in [("nicosulfuron", true), ("rimsulfuron", true), ("mesotrione", false), ("glyphosate", false)]
+    {
+        assert_eq!(warned(active), hurts, "{active}");
+    }
+    // A hyphen and a space part a name alike.
+    for active in ["2,4-D choline", "2,4-D-choline", "2,4 D choline"] {
+        let mut farm = farm();
+        "cotton".clone_into(&mut farm.fields["s"].crop);
+        farm.products["d"].actives[0].name = active.to_owned();
+        assert!(found(&farm, "Traces of 2,4-D hurt this crop").is_some(), "{active}");
+    }
+}
+
 #[test]
 fn only_a_variety_that_stands_it_is_not_warned_of() {
     let warned = |crop: &str, variety: &str| {

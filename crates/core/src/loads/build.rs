@@ -137,7 +137,7 @@ pub(crate) fn build(
                 left,
                 area,
                 fields,
-                water: volume - carried,
+                water: Volume::ZERO,
                 items: Vec::new(),
                 steps: Vec::new(),
             };
