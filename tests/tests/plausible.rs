@@ -1504,6 +1504,8 @@ fn what_is_taken_is_typed() {
         none_in(&farm);
         let mut by_itself = Vec::new();
         beside(&farm, &mut by_itself);
+        // These farms name no actives, which is said whatever is taken.
+        by_itself.retain(|finding| !finding.offers.is_empty());
         assert!(by_itself.is_empty(), "{by_itself:#?}");
     }
 }

@@ -121,12 +121,11 @@ pub fn record_pass(desk: &mut Desk, pass_id: &str) {
 /// The same of the pass that is chosen among the tank loads.
 pub fn record_chosen(desk: &mut Desk) {
     let chosen = desk.tank_loads.chosen.clone();
-    match chosen.filter(|id| desk.document.farm().passes.contains_key(id)) {
-        Some(pass) => record_pass(desk, &pass),
-        None => {
-            desk.view = View::TankLoads;
-            desk.tell_problem(t!("season-log-choose-the-pass-first"));
-        }
+    if let Some(pass) = chosen.filter(|id| desk.document.farm().passes.contains_key(id)) {
+        record_pass(desk, &pass);
+    } else {
+        desk.view = View::TankLoads;
+        desk.tell_problem(t!("season-log-choose-the-pass-first"));
     }
 }
 
