@@ -7,7 +7,7 @@ mod common;
 
 use common::shed::{farm, press, put, shed};
 use common::{evening, tank_loads, type_over, window};
-use egui_kittest::kittest::Queryable;
+use egui_kittest::kittest::{NodeT, Queryable};
 use tankard::app::Desk;
 use tankard::command::{Command, View};
 use tankard::demo;

@@ -86,6 +86,10 @@ pub(crate) fn write(farm: &Farm) -> Result<String, ron::Error> {
         for (piece, lines) in coming {
             early.insert(piece, lines?);
             while let Some(lines) = early.remove(&wanted) {
+                if wanted == 0 {
+                    // About so long it becomes; a text that grows by itself takes up to twice the memory.
+                    text.reserve(lines.len().saturating_mul(pieces).saturating_mul(17) / 16 + behind.len());
+                }
                 text.push_str(&lines);
                 wanted += 1;
             }
