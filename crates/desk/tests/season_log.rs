@@ -440,7 +440,7 @@ fn a_trial_holds_two_records_against_one_another() {
     harness.run();
     harness.get_by_label_contains("No pair yet");
     for (side, record) in
-        [("one", "2030-06-03 Corn, post, with oil"), ("other", "2030-06-03 Corn, post, with surfactant")]
+        [("one", "3 June 2030, Corn, post, with oil"), ("other", "3 June 2030, Corn, post, with surfactant")]
     {
         harness.get_by_label(&format!("Record of the {side} side: choose a record")).click();
         harness.run();
