@@ -268,7 +268,7 @@ fn all_loads(round: &mut Round) {
     round.harness.state_mut().tank_loads.choose(&passes[5]);
     round.harness.state_mut().tank_loads.choose(&passes[0]);
     round.press(t!("season-log-some-of-it"));
-    round.look("some of it, to record");
+    round.glance("some of it, to record");
     round.run(Command::Go(View::TankLoads));
     round.harness.state_mut().tank_loads.choose(&passes[0]);
     round.press(t!("season-log-record-as-sprayed"));

@@ -108,7 +108,7 @@ fn a_record_says_what_it_is_kept_for_and_has_boxes_for_the_rest() {
 #[test]
 fn the_list_names_what_is_open_over_all_profiles() {
     let harness = page(&["us-rup", "plain"]);
-    harness.get_by_label("2031-05-13, Triangle, before emergence, still open: location, certificate, lot numbers");
+    harness.get_by_label("13 May 2031, Triangle, before emergence, still open: location, certificate, lot numbers");
 }
 
 #[test]

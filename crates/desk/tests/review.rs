@@ -169,7 +169,7 @@ fn charts_and_tables_say_the_same() {
     // 22 gal where 20 were planned.
     go(&mut harness, "Planned and applied");
     harness.get_by_label("Errors in per cent: amounts over ground: +10 to +20 1 uses");
-    harness.get_by_label(&format!("2031-06-02, Post: product {GLYPHOSATE}, error +10 %"));
+    harness.get_by_label(&format!("2 June 2031, Post: product {GLYPHOSATE}, error +10 %"));
 }
 
 #[test]

@@ -213,7 +213,7 @@ fn a_record_changed_by_hand_is_said_on_opening_and_can_be_taken_as_it_is() {
         "\"West sandhill, first post\" of 31 May 2031 was changed outside of an amendment; its page",
     );
     let opened = record(&harness).clone();
-    harness.get_by_label("2031-05-31, West sandhill, first post, still open: broken seal");
+    harness.get_by_label("31 May 2031, West sandhill, first post, still open: broken seal");
     harness.state_mut().season_log.chosen = Some(ID.to_owned());
     harness.run();
     harness.get_by_label_contains("Check: The signed record");
@@ -226,7 +226,7 @@ fn a_record_changed_by_hand_is_said_on_opening_and_can_be_taken_as_it_is() {
     assert_eq!(verify(&taken), Verdict::Taken { amendment: 0 });
     assert_eq!((&taken.signed, &taken.lines, &taken.outcomes), (&opened.signed, &opened.lines, &opened.outcomes));
     harness.get_by_label_contains("Note: The signed record");
-    harness.get_by_label("2031-05-31, West sandhill, first post");
+    harness.get_by_label("31 May 2031, West sandhill, first post");
     // It goes on.
     click(&mut harness, "Amend the record…");
     put(&mut harness, "Note", "weighed anew");

@@ -81,7 +81,7 @@ fn a_recorded_pass_is_open_with_its_plan_beside_it() {
     assert_eq!(record.operator, "A. Demo");
     assert_eq!(record.pass.as_deref(), Some(PASS));
     assert!(record.start.is_none() && record.wind.is_none());
-    harness.get_by_label("2031-06-12, Corn, second post, still open: start, end, wind, temperature");
+    harness.get_by_label("12 June 2031, Corn, second post, still open: start, end, wind, temperature");
     harness.get_by_label("still open: start, end, wind, temperature");
     harness.get_by_label("225.8 ac in all · as planned");
     assert_eq!(harness.query_all_by_label_contains("as planned").count(), record.lines.len() + 2);
@@ -440,7 +440,7 @@ fn a_trial_holds_two_records_against_one_another() {
     harness.run();
     harness.get_by_label_contains("No pair yet");
     for (side, record) in
-        [("one", "2030-06-03 Corn, post, with oil"), ("other", "2030-06-03 Corn, post, with surfactant")]
+        [("one", "3 June 2030, Corn, post, with oil"), ("other", "3 June 2030, Corn, post, with surfactant")]
     {
         harness.get_by_label(&format!("Record of the {side} side: choose a record")).click();
         harness.run();
@@ -521,7 +521,7 @@ fn only_what_is_listed_goes_into_the_csv() {
 fn the_arrow_keys_walk_the_list() {
     let mut harness = demo_window();
     harness.run();
-    harness.get_by_label("2031-05-31, West sandhill, first post").focus();
+    harness.get_by_label("31 May 2031, West sandhill, first post").focus();
     harness.run();
     harness.key_press(egui::Key::Enter);
     harness.run();
@@ -559,7 +559,7 @@ fn a_typed_amount_takes_its_actives_along() {
 fn a_record_goes_only_after_a_second_click() {
     let mut harness = demo_window();
     harness.run();
-    harness.get_by_label("2031-04-20, Burndown").click();
+    harness.get_by_label("20 April 2031, Burndown").click();
     harness.run();
     harness.get_by_label("Remove the record…").click();
     harness.run();
@@ -613,7 +613,7 @@ fn a_restricted_product_asks_for_the_certificate() {
     record.certificate = "".into();
     let mut harness = window(farm);
     harness.run();
-    harness.get_by_label("2031-05-13, Triangle, before emergence, still open: certificate");
+    harness.get_by_label("13 May 2031, Triangle, before emergence, still open: certificate");
 }
 
 #[test]
@@ -624,7 +624,7 @@ fn a_record_led_to_from_elsewhere_is_brought_into_sight() {
     harness.state_mut().lead_to(&tankard_core::finding::Subject::Record(id));
     harness.run();
     harness.get_by_label("Season 2030");
-    harness.get_by_label("2030-06-05, Corn, post");
+    harness.get_by_label("5 June 2030, Corn, post");
 }
 
 #[test]
@@ -652,6 +652,6 @@ fn many_years_stay_quick() {
     assert!((20..60).contains(&drawn(&harness)));
     harness.state_mut().season_log.chosen = Some("2031-04-16-wheat-broadleaf".to_owned());
     harness.run();
-    assert!(harness.query_all_by_label("2031-04-16, Wheat, broadleaf weeds").count() > 1);
+    assert!(harness.query_all_by_label("16 April 2031, Wheat, broadleaf weeds").count() > 1);
     assert!((20..60).contains(&drawn(&harness)));
 }

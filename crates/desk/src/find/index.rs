@@ -5,6 +5,7 @@ use jiff::civil::Date;
 use memchr::memmem::Finder;
 use tankard_core::farm::{Farm, Field, Pass, Product, Record, Rig, Water};
 use tankard_core::fold::{fold_into, folded};
+use tankard_core::language::days::short_date;
 use tankard_core::quantity::Quantity;
 
 use crate::command::Command;
@@ -467,7 +468,7 @@ pub fn words(farm: &Farm, thing: Thing) -> Option<(String, String)> {
             let (_, pass) = farm.passes.get_index(thing.at)?;
             let fields: Vec<&str> =
                 pass.fields.iter().filter_map(|id| farm.fields.get(id)).map(|field| field.name.as_str()).collect();
-            (pass.name.clone(), format!("{}, {}", pass.date, fields.join(", ")))
+            (pass.name.clone(), format!("{}, {}", short_date(pass.date), fields.join(", ")))
         }
         Kind::Product => {
             let (_, product) = farm.products.get_index(thing.at)?;
@@ -492,7 +493,7 @@ pub fn words(farm: &Farm, thing: Thing) -> Option<(String, String)> {
         Kind::Record => {
             let (_, record) = farm.records.get_index(thing.at)?;
             let fields: Vec<&str> = record.fields.values().map(|field| field.name.as_str()).collect();
-            (format!("{} {}", record.date, record.name), fields.join(", "))
+            (format!("{}, {}", short_date(record.date), record.name), fields.join(", "))
         }
     })
 }

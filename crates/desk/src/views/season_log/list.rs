@@ -129,6 +129,8 @@ pub(super) fn show(
         .id_salt(("records", columns.len()))
         .sense(Sense::hover())
         .auto_shrink(false)
+        // However little room a question at the foot leaves, it is not more than that.
+        .min_scrolled_height(0.0)
         .cell_layout(Layout::left_to_right(Align::Center));
     for (_, column) in &columns {
         table = table.column(*column);
