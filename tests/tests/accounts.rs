@@ -157,7 +157,7 @@ fn a_record_takes_from_the_lots_it_names() {
     used(&mut farm, date(2031, 6, 12), "1 gal", "Z-9");
     used(&mut farm, date(2031, 6, 13), "5 gal", "C-3");
     let said = said(&farm);
-    assert!(said[0].1.contains("\"Record 2\" of 2031-06-12 takes from lot Z-9"), "{said:?}");
+    assert!(said[0].1.contains("\"Record 2\" of 12 June 2031 takes from lot Z-9"), "{said:?}");
     // C-3 held 3.5 gal, of which the opened gallon went to the record without a lot that exists.
     assert!(said[1].1.contains("takes 2 gal 2 qt more of lot C-3 than there was"), "{said:?}");
     assert_eq!(said.len(), 2);
@@ -188,7 +188,7 @@ fn below_zero_is_said_and_nothing_is_negative() {
     assert_eq!(
         found[0].text,
         "Oil (demo): records use 3 gal more than was counted and bought: a purchase or a count is missing; the record \
-         \"Record 2\" of 2031-06-12 is the first"
+         \"Record 2\" of 12 June 2031 is the first"
     );
     // What comes in later pays it back.
     moved(&mut farm, date(2031, 6, 13), bought("2.5 gal", 2, "", ""));
@@ -329,7 +329,7 @@ fn plans_read_the_account_and_nothing_is_taken_twice() {
     moved(&mut farm, date(2031, 6, 20), bought("2.5 gal", 2, "", ""));
     assert_eq!(
         stops(&farm, "later"),
-        ["Oil (demo): this pass needs 10 gal; 9 gal are on hand; 5 gal come in on 2031-06-20 or later"]
+        ["Oil (demo): this pass needs 10 gal; 9 gal are on hand; 5 gal come in on 20 June 2031 or later"]
     );
     let need = &needs::from_day(&farm, date(2031, 6, 1)).products[0];
     assert!((gallons(need.short) - 1.0).abs() < 1e-9);

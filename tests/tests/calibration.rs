@@ -338,7 +338,7 @@ fn the_latest_of_each_way_speaks_and_a_newer_one_of_that_way_silences_it() {
     farm.rigs["boom"].calibrations.push(of(date(2031, 4, 2), catch(&[46.0, 38.0, 38.0, 38.0])));
     let tank = Test::TankLevel { area: q("2 ac"), used: q("30 gal"), set_to: Some(q("15 gal/ac")) };
     farm.rigs["boom"].calibrations.push(of(date(2031, 5, 2), tank));
-    let worn = found(&farm, "The calibration of Boom of 2031-04-02 (catch at the nozzles) found").unwrap();
+    let worn = found(&farm, "The calibration of Boom of 2 April 2031 (catch at the nozzles) found").unwrap();
     assert_eq!(worn.level, Level::Check);
     farm.rigs["boom"].calibrations.push(of(date(2031, 5, 3), catch(&[40.0, 40.0, 40.0, 40.0])));
     assert!(found(&farm, "found").is_none());

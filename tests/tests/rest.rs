@@ -418,7 +418,7 @@ fn what_is_in_the_tank_is_what_another_pass_leaves() {
     told(&elsewhere, "q", "which goes out with Boom");
     let mut before = farm.clone();
     before.passes["q"].date = date(2031, 6, 11);
-    told(&before, "q", "which is planned for 2031-06-12");
+    told(&before, "q", "which is planned for 12 June 2031");
 
     let mut apart = farm.clone();
     apart.fields["b"].crop = "soybean".into();

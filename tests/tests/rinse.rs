@@ -175,7 +175,7 @@ fn a_sensitive_next_crop_asks_for_more_rinses_than_are_on_board() {
     let check = found(&farm(), "1/20,000").unwrap();
     assert_eq!(check.level, Level::Check);
     assert_eq!(check.basis, Basis::Published("T. Wolf, on dicamba and sensitive soybean".to_owned()));
-    assert!(check.text.contains("\"Beans\" of 2031-06-14 goes to Field of soybean"), "{}", check.text);
+    assert!(check.text.contains("\"Beans\" of 14 June 2031 goes to Field of soybean"), "{}", check.text);
     assert!(check.hint.starts_with("5 rinses of 120 gal each"), "{}", check.hint);
     // Three rinses with 1,200 gal on board: (12 ÷ 412)³ is 1/40,471.
     let mut farm = farm();

@@ -910,10 +910,10 @@ fn a_humidity_above_all_is_told() {
     edit(&mut farm, 12, |hour| hour.humidity = Some(q("100 %")));
     assert_eq!(found(&farm, "a humidity of"), None);
     edit(&mut farm, 12, |hour| hour.humidity = Some(q("106 %")));
-    let told = found(&farm, "The forecast has a humidity of 106 % at 12:00 on 2031-06-12; air").unwrap();
+    let told = found(&farm, "The forecast has a humidity of 106 % at 12:00 on 12 June 2031; air").unwrap();
     assert_eq!((told.level, told.about), (Level::Check, tankard_core::finding::Subject::Farm));
     edit(&mut farm, 15, |hour| hour.humidity = Some(q("150 %")));
-    assert!(found(&farm, "at 12:00 on 2031-06-12, and 1 more above 100 %").is_some());
+    assert!(found(&farm, "at 12:00 on 12 June 2031, and 1 more above 100 %").is_some());
     // A record keeps it, says so, and holds it against nothing.
     farm.products["a"].label.push(Statement::new(Says::Humidity { least: None, most: Some(q("75 %")) }, "page 3"));
     let told = recorded(&mut farm, |record| {
@@ -930,10 +930,10 @@ fn what_is_said_is_little_and_says_what_to_do() {
     for hour in &mut farm.forecast.hours[..24] {
         hour.wind = Some(q("14 mph"));
     }
-    let told = found(&farm, "No hour of 2031-06-12 is allowed").unwrap();
+    let told = found(&farm, "No hour of 12 June 2031 is allowed").unwrap();
     assert_eq!(
         (told.level, told.hint.as_str()),
-        (Level::Check, "The forecast allows it on 2031-06-13, 00:00 to 24:00.")
+        (Level::Check, "The forecast allows it on 13 June 2031, 00:00 to 24:00.")
     );
     assert!(told.text.ends_with("most hours fail at: wind at most 10 mph (24 of 24)"), "{}", told.text);
     assert_eq!(told.basis, Basis::Label("Alpha 480 SL (demo), page 3".to_owned()));
@@ -1079,7 +1079,7 @@ fn a_record_outside_a_limit_is_told() {
     assert_eq!(told[0].level, Level::Check);
     assert_eq!(
         told[0].text,
-        "\"Soybean, first post\" of 2031-06-12: it was sprayed at 14 mph; the label of Alpha 480 SL (demo), page 3 as it is typed now asks for wind at most 10 mph"
+        "\"Soybean, first post\" of 12 June 2031: it was sprayed at 14 mph; the label of Alpha 480 SL (demo), page 3 as it is typed now asks for wind at most 10 mph"
     );
     assert!(recorded(&mut farm, |record| record.wind = Some(q("9 mph"))).is_empty());
     // 30 °C and 40 %: Delta T 9.936 (PsychroLib 2.5.0).
@@ -1209,7 +1209,7 @@ fn a_record_keeps_what_was_expected() {
     assert_eq!((weakest.text(), strongest.text()), ("4 mph", "6 mph"));
     assert_eq!(expected.temperature.unwrap().1.text(), "72 °F");
     assert_eq!(expected.wind_from, "NW, W");
-    assert_eq!(expected.source, "typed by hand, 2031-06-12 09:00 to 11:00");
+    assert_eq!(expected.source, "typed by hand, 12 June 2031, 09:00 to 11:00");
     let record = from_plan(&farm, &Log::of(&farm), &planned).unwrap();
     assert!(record.expected.is_some() && record.wind.is_none(), "what is expected is not measured");
     // Half-hours: what ends where spraying begins is not of its time.

@@ -9,13 +9,14 @@
 //!
 //! The rooms: `sentences` cuts the text, `items` finds words and figures in a sentence, `phrases` is the table and how a phrase
 //! fits, `lists` catches what is no figure, `build` makes statements of what was caught (`adjuvants` those on adjuvants), `crops` for
-//! which crop they are, `settle` what they come to together, [`against`] what the form holds already.
+//! which crop they are, `settle` what they come to together, `kinds` where in the form what was left belongs, [`against`] what the form holds already.
 
 mod adjuvants;
 pub mod against;
 mod build;
 mod crops;
 mod items;
+mod kinds;
 mod lists;
 mod phrases;
 mod sentences;
@@ -27,6 +28,8 @@ use crate::farm::{Product, Statement};
 use crate::language::t;
 use crate::quantity::Units;
 use build::Caught;
+
+pub use kinds::Kind;
 
 /// A longer text is no label; what is behind this many bytes is left.
 const MOST_TEXT: usize = 200_000;
@@ -69,11 +72,13 @@ pub struct Left {
     pub why: String,
     /// Whether it has a figure or a word that limits are written with: not, only, must, before, unless, avoid, wear…
     pub has_limit: bool,
+    /// The kind of statement it belongs to by its words; `None` where they do not tell.
+    pub kind: Option<Kind>,
 }
 
 impl Left {
     fn new(sentence: &str, why: String) -> Self {
-        Self { sentence: sentence.to_owned(), why, has_limit: build::has_limit(sentence) }
+        Self { sentence: sentence.to_owned(), why, has_limit: build::has_limit(sentence), kind: kinds::of(sentence) }
     }
 }
 
@@ -122,7 +127,7 @@ pub fn read(text: &str, product: &Product, units: Units) -> Reading {
     if !behind.trim().is_empty() {
         let sentence = format!("{}…", behind.chars().take(60).collect::<String>());
         let why = t!("label-the-text-is-too-long-to").to_owned();
-        reading.left.insert(0, Left { sentence, why, has_limit: true });
+        reading.left.insert(0, Left { sentence, why, has_limit: true, kind: None });
     }
     reading
 }
