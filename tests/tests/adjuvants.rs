@@ -616,26 +616,23 @@ fn the_lean_decides_where_no_label_and_no_publication_does() {
 /// condition, though before neither of two.
 #[test]
 fn the_more_particular_statement_of_a_label_counts() {
-    let drought = |says: &mut Statement| says.when.push(When::Drought);
-    let heat = |says: &mut Statement| says.when.push(When::Heat);
-    let stage = |says: &mut Statement| "V2".clone_into(&mut says.from_stage);
-    let crop = |says: &mut Statement| "corn".clone_into(&mut says.crop);
-    let by_rank: [&[&dyn Fn(&mut Statement)]; 8] = [
-        &[],
-        &[&drought],
-        &[&stage],
-        &[&drought, &heat],
-        &[&crop],
-        &[&crop, &drought],
-        &[&crop, &stage],
-        &[&crop, &stage, &drought],
-    ];
+    let set = |says: &mut Statement, by: &str| {
+        for by in by.split_whitespace() {
+            match by {
+                "drought" => says.when.push(When::Drought),
+                "heat" => says.when.push(When::Heat),
+                "stage" => "V2".clone_into(&mut says.from_stage),
+                _ => "corn".clone_into(&mut says.crop),
+            }
+        }
+    };
+    let by_rank = ["", "drought", "stage", "drought heat", "crop", "crop drought", "crop stage", "crop stage drought"];
     for (weaker, stronger) in by_rank.iter().zip(&by_rank[1..]) {
         for (weak, strong) in [(Stance::Forbidden, Stance::Preferred), (Stance::Preferred, Stance::Forbidden)] {
             let mut partner = herbicide("Partner (demo)", Formulation::SC, &[("an invented active", "100 g/L")]);
-            for (of, set) in [(weak, weaker), (strong, stronger)] {
+            for (of, by) in [(weak, weaker), (strong, stronger)] {
                 let mut says = stance(Coc, of, None);
-                set.iter().for_each(|set| set(&mut says));
+                set(&mut says, by);
                 partner.label.push(says);
             }
             let mut farm = farm("corn", &[("x", partner)]);

@@ -11,8 +11,11 @@ use tankard_core::farm::{
     Says, Statement, Water,
 };
 use tankard_core::finding::Level;
+use tankard_core::mix::jar::measure::measure;
 use tankard_core::plan::{Plan, plan};
-use tankard_core::quantity::{AmountPerArea, Area, AsTyped, MassPerArea, Quantity, Share, VolumePerArea};
+use tankard_core::quantity::{
+    Amount, AmountPerArea, Area, AsTyped, MassPerArea, Quantity, Share, Units, Volume, VolumePerArea,
+};
 use tankard_core::rig::rinse::strength;
 use tankard_core::season::review::{Choice, of_farm};
 
@@ -209,4 +212,18 @@ fn errors_stand_in_their_bars() {
     let rate = of_farm(&farm, &Choice::all()).planned.rate.unwrap();
     assert_eq!((rate.n, &rate.bars[..]), (2, &[0, 0, 1, 0, 0, 1, 0, 0, 0][..]));
     assert!((rate.mean.to_fraction() + 0.035).abs() < 1e-9);
+}
+
+/// 6 nL are 0.6 mL of one part in 100,000, which is made in steps of 100, 100 and 10; 0.6 µL of one in 1,000, in steps of 100 and 10.
+#[test]
+fn thin_stocks_are_made_in_steps() {
+    for (litres, parts, steps) in [
+        (6e-9, 100_000, "to 100 mL with water, then 1 mL of that to 100 mL, then 1 mL of that to 10 mL;"),
+        (6e-7, 1000, "to 100 mL with water, then 1 mL of that to 10 mL;"),
+    ] {
+        let stock =
+            measure(Amount::Volume(Volume::from_litres(litres)), "water", Units::Metric).unwrap().stock.unwrap();
+        assert_eq!(stock.parts, parts);
+        assert!(stock.text.contains(steps), "{}", stock.text);
+    }
 }

@@ -13,7 +13,7 @@ use tankard_core::farm::{
     ProductKind, Rated, Rig, Says, Shape, Statement, Surrounding, SurroundingKind, Water, When,
 };
 use tankard_core::finding::{Basis, Finding, Level};
-use tankard_core::ground::{self, Applies, FieldGround, To, WindShift, wind_shift};
+use tankard_core::ground::{self, Applies, Directions, FieldGround, To, WindShift, side_of, wind_shift};
 use tankard_core::plan::{Plan, plan};
 use tankard_core::quantity::{Area, AsTyped, Bearing, Quantity};
 use tankard_core::season::Log;
@@ -37,6 +37,18 @@ struct Polygon {
     square_metres: f64,
     tolerance: f64,
     source: String,
+}
+
+/// Each side of the compass has the eighth of it that lies about it.
+#[test]
+fn a_side_is_the_nearest_of_eight() {
+    let sides = ["north", "northeast", "east", "southeast", "south", "southwest", "west", "northwest"];
+    for (at, side) in sides.iter().enumerate() {
+        for off in [-22.0, -10.0, 0.0, 10.0, 22.0] {
+            let directions = Directions::one(Bearing::from_degrees(45.0 * at as f64 + off));
+            assert_eq!(side_of(&directions), format!("{side} side"), "{off}");
+        }
+    }
 }
 
 /// Each row names its source.

@@ -1041,7 +1041,7 @@ fn a_season_that_is_planned_above_a_total_says_so() {
     let product = || Says::SeasonTotal { most: q("60 fl oz/ac"), per: Period::Year };
     let active =
         || Says::ActiveSeasonTotal { active: "alphazine".to_owned(), most: q("1.9 lb ai/ac"), per: Period::Year };
-    let words = "with \"First\" of 2031-05-20, planned and not recorded yet, ";
+    let words = "with \"First\" of 20 May 2031, planned and not recorded yet, ";
     for (says, sum) in
         [(product(), "Alpha 480 SL (demo) comes to 4 pt/ac"), (active(), "alphazine comes to 2 lb ai/ac")]
     {
@@ -1179,7 +1179,7 @@ fn insecticides_are_partners_by_their_family() {
 fn a_harvest_before_the_pass_is_asked_about() {
     let mut farm = saying(Says::HarvestInterval { days: 14 });
     farm.fields["f"].harvest = Some(date(2031, 6, 11));
-    let stop = of_the_label(&farm, Level::Stop, "the harvest of Mill field is typed as 2031-06-11, before this pass");
+    let stop = of_the_label(&farm, Level::Stop, "the harvest of Mill field is typed as 11 June 2031, before this pass");
     assert!(stop.hint.contains("2031-06-26"), "{stop:?}");
     // No days are kept, so nothing is to be waited for.
     must_not(&saying(Says::HarvestInterval { days: 0 }), "may not be harvested");
@@ -1201,7 +1201,7 @@ fn what_breaks_a_limit_by_little_is_not_printed_as_the_limit() {
 /// By the calendar; that labels may count what is sprayed before planting is common practice, no source.
 #[test]
 fn what_was_sprayed_shortly_before_planting_is_not_passed_over() {
-    let words = "before its crop was planted on 2031-05-01";
+    let words = "before its crop was planted on 1 May 2031";
     let farm = |says: Says, day: Date, crop: &str| {
         let mut farm = saying(says);
         farm.fields["f"].planted = Some(date(2031, 5, 1));

@@ -47,7 +47,8 @@ fn failed(error: QuantityError) -> TestCaseError {
 #[test]
 #[allow(clippy::unreadable_literal)] // As they were reckoned.
 fn every_unit_has_its_size() {
-    let tables: [(&[unit::Unit], &[(&str, f64)]); 14] = [
+    type Table<'a> = (&'a [unit::Unit], &'a [(&'a str, f64)]);
+    let tables: [Table; 14] = [
         (
             unit::VOLUME,
             &[

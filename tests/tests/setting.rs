@@ -12,7 +12,8 @@ use tankard_core::farm::{
 };
 use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::plan::{Plan, plan};
-use tankard_core::quantity::{AsTyped, CarrierRate, Length, Pressure, Quantity, Speed, Units};
+use tankard_core::quantity::{AsTyped, CarrierRate, Density, Flow, Length, Pressure, Quantity, Speed, Units};
+use tankard_core::rig::density::factor;
 use tankard_core::rig::flow;
 use tankard_core::rig::setting::{Fit, Setting};
 use tankard_tests::cases;
@@ -401,6 +402,19 @@ fn a_limit_for_finer_droplets_is_in_doubt_where_they_may_be_either() {
         farm.passes["p"].speed = Some(q("14 mph"));
         assert_eq!(told(&farm), either, "{when:?}");
     }
+}
+
+/// Nothing is divided by nothing.
+#[test]
+fn standing_still_sprays_no_rate_and_no_rate_has_no_speed() {
+    let (flow, speed) = (q::<Flow>("0.6 gal/min").value(), q::<Speed>("10 mph").value());
+    let (width, rate) = (q::<Length>("20 in").value(), q::<CarrierRate>("15 gal/ac").value());
+    let nothing = |text: &str| q::<Length>(text).value();
+    assert_eq!(flow::carrier(flow, speed * 0.0, width), None);
+    assert_eq!(flow::carrier(flow, speed, nothing("0 in")), None);
+    assert_eq!(flow::speed(flow, CarrierRate::from_litres_per_hectare(0.0), width), None);
+    assert_eq!(flow::speed(flow, rate, nothing("0 in")), None);
+    assert_eq!(factor(q::<Density>("0 kg/L").value()), None);
 }
 
 /// The curve tells which of its points keep the range of pressure and the labels' speed.

@@ -944,7 +944,7 @@ fn what_is_said_is_little_and_says_what_to_do() {
         hour.wind = Some(q(if at < 7 { "14 mph" } else { "6 mph" }));
         hour.humidity = Some(q(if at < 7 { "60 %" } else { "80 %" }));
     }
-    let told = found(&two, "No hour of 2031-06-12 is allowed").unwrap();
+    let told = found(&two, "No hour of 12 June 2031 is allowed").unwrap();
     assert!(told.text.ends_with("most hours fail at: humidity at most 75 % (17 of 24)"), "{}", told.text);
     farm.forecast.hours.truncate(24);
     assert_eq!(found(&farm, "No hour of").unwrap().hint, "The forecast ends with this day.");

@@ -427,3 +427,123 @@ fn arc(from: &Line<f64>, to: &Line<f64>, metres: f64) -> Option<(f64, f64)> {
     let (first, left, right) = seen?;
     Some((first + left, right - left))
 }
+
+#[cfg(test)]
+mod tests {
+    use geo::{Coord, Line, Rect};
+
+    use super::{Window, arc, figures, shortest_way};
+    use crate::ground::directions::Directions;
+    use crate::weather::practice::toward;
+
+    /// Pairs of edges within a square of 100 m; any numbers do, these come by a common linear rule.
+    fn pairs() -> Vec<(Line<f64>, Line<f64>)> {
+        let mut state = 7_u32;
+        let mut draw = || {
+            state = state.wrapping_mul(1_664_525).wrapping_add(1_013_904_223);
+            f64::from(state >> 16) / 655.36
+        };
+        let mut at = || Coord { x: draw(), y: draw() };
+        (0..120).map(|_| (Line::new(at(), at()), Line::new(at(), at()))).collect()
+    }
+
+    /// From each of some points of one edge to each of some of the other; every way between them is near one of these.
+    fn ways(from: &Line<f64>, to: &Line<f64>) -> Vec<Coord<f64>> {
+        let of = |line: &Line<f64>, part: i32| line.start + (line.end - line.start) * (f64::from(part) / 50.0);
+        (0..=50)
+            .flat_map(|one| (0..=50).map(move |other| (one, other)))
+            .map(|(one, other)| of(to, other) - of(from, one))
+            .collect()
+    }
+
+    /// How far a way may be from the nearest of [`ways`].
+    const NEAR: f64 = 3.0;
+
+    /// The shortest way is one between the edges, and as short as the shortest of many.
+    #[test]
+    fn no_way_is_shorter_than_the_shortest() {
+        for (from, to) in pairs() {
+            let (found, all) = (shortest_way(&from, &to), ways(&from, &to));
+            let least = all.iter().map(|way| way.x.hypot(way.y)).fold(f64::INFINITY, f64::min);
+            // Edges that cross have none.
+            if least < NEAR {
+                continue;
+            }
+            let length = found.x.hypot(found.y);
+            assert!(length < least + 1e-9 && length > least - NEAR, "{from:?} {to:?}: {length}, {least}");
+            assert!(
+                all.iter().any(|way| (way.x - found.x).hypot(way.y - found.y) < NEAR),
+                "{from:?} {to:?}: {found:?}"
+            );
+        }
+    }
+
+    /// Every way within reach lies in the arc, and one lies at each of its ends.
+    #[test]
+    fn an_arc_holds_every_way_within_reach_and_no_more() {
+        let mut looked_at = 0;
+        for ((from, to), metres) in pairs().into_iter().zip([20.0, 35.0, 50.0, 80.0].into_iter().cycle()) {
+            let all = ways(&from, &to);
+            let length = |way: &Coord<f64>| way.x.hypot(way.y);
+            if all.iter().any(|way| length(way) < NEAR) {
+                continue;
+            }
+            let within: Vec<&Coord<f64>> = all.iter().filter(|way| length(way) <= metres).collect();
+            let Some((first, turn)) = arc(&from, &to, metres) else {
+                assert!(within.is_empty(), "{from:?} {to:?}");
+                continue;
+            };
+            looked_at += 1;
+            assert!((0.0..180.0).contains(&turn), "{turn}");
+            for way in within {
+                let along = (way.x.atan2(way.y).to_degrees() - first + 1e-6).rem_euclid(360.0);
+                assert!(along <= turn + 2e-6, "{from:?} {to:?}: {along} of {turn}");
+            }
+            for end in [first, first + turn] {
+                let (east, north) = end.to_radians().sin_cos();
+                let at_end = |way: &&Coord<f64>| {
+                    (way.x * north - way.y * east).abs() < NEAR && way.x * east + way.y * north > 0.0
+                };
+                assert!(all.iter().filter(at_end).any(|way| length(way) < metres + NEAR), "{from:?} {to:?}: {end}");
+            }
+        }
+        assert!(looked_at > 30, "{looked_at}");
+    }
+
+    /// The sectors of a wide arc lie side by side from its one end to its other.
+    #[test]
+    fn sectors_lie_side_by_side() {
+        let wind = Directions::of([(350.0, 160.0)]);
+        let up = wind.wider(toward());
+        let [whole] = up.arcs() else { panic!("{up:?}") };
+        assert!(whole.to_degrees() > 120.0 && !up.is_all());
+        let degrees = |at: &Coord<f64>| at.x.atan2(at.y).to_degrees();
+        let mut at = whole.from.to_degrees();
+        let all = figures(40.0, Some(&wind));
+        assert!(all.len() > 1);
+        for figure in &all {
+            let (first, last) = (degrees(&figure[1]), degrees(figure.last().unwrap()));
+            let off = (first - at).rem_euclid(360.0);
+            assert!(off.min(360.0 - off) < 1e-9, "{first} for {at}");
+            at += (last - first).rem_euclid(360.0);
+        }
+        assert!((at - whole.from.to_degrees() - whole.to_degrees()).abs() < 1e-9, "{at}");
+    }
+
+    /// At 60° a degree of longitude has half the metres of one at the equator: 111.3 km there. Across the date line it is as elsewhere.
+    #[test]
+    fn a_window_holds_what_lies_within_its_metres() {
+        for middle in [10.0, 179.999, -179.999] {
+            let at = |x: f64, y: f64| Coord { x, y };
+            let window = Window::round(Rect::new(at(middle - 0.005, 59.99), at(middle + 0.005, 60.0)), 120.0);
+            let east = |metres: f64| {
+                let x: f64 = middle + 0.005 + metres / (111_320.0 * 0.5);
+                if x > 180.0 { x - 360.0 } else { x }
+            };
+            let edge = |metres: f64| window.may_hold(at(east(metres), 59.995), at(east(metres), 59.996));
+            assert!(edge(-100.0) && edge(0.0) && edge(115.0) && !edge(2000.0), "{middle}");
+            let north = |metres: f64| at(middle, 60.0 + metres / 111_320.0);
+            assert!(window.may_hold(north(115.0), north(115.0)) && !window.may_hold(north(2000.0), north(2000.0)));
+        }
+    }
+}

@@ -205,6 +205,25 @@ mod tests {
         assert!((Directions::one(at(0.0)).wider(45.0).arcs()[0].from.to_degrees() - 315.0).abs() < 1e-9);
         assert!(joined.hold(&Directions::of([(355.0, 12.0)])) && !joined.hold(&Directions::of([(30.0, 8.0)])));
         assert_eq!(joined.narrower(6.0).arcs().len(), 1);
+        assert!(Directions::all().narrower(10.0).is_all());
+        // What is made wider and narrower again is as it was.
+        let again: Vec<(f64, f64)> =
+            joined.wider(5.0).narrower(5.0).arcs().iter().map(|arc| (arc.from.to_degrees(), arc.turn)).collect();
+        assert!(
+            again.iter().zip([(180.0, 10.0), (350.0, 45.0)]).all(|(a, b)| (a.0 - b.0).abs() + (a.1 - b.1).abs() < 1e-9)
+        );
+        // An arc holds itself and what begins or ends where it does, wherever it begins.
+        let own = Directions::of([(100.0, 80.0)]);
+        for (from, turn, held) in [
+            (100.0, 80.0, true),
+            (100.0, 20.0, true),
+            (160.0, 20.0, true),
+            (120.0, 20.0, true),
+            (99.0, 20.0, false),
+            (170.0, 20.0, false),
+        ] {
+            assert_eq!(own.hold(&Directions::of([(from, turn)])), held, "{from} {turn}");
+        }
         assert!(Directions::default().apart(at(0.0)).is_none() && Directions::default().is_empty());
     }
 }
