@@ -275,7 +275,11 @@ fn each_stands(text: &str, reading: &Reading) -> Result<(), TestCaseError> {
             Says::GroundSpeed { most } => stands(&own, most)?,
             Says::Humidity { least, most } => {
                 for end in [least, most].into_iter().flatten() {
-                    prop_assert!(has_number(&own, end.text().trim_end_matches(['%', ' '])), "{} in {own:?}", end.text());
+                    prop_assert!(
+                        has_number(&own, end.text().trim_end_matches(['%', ' '])),
+                        "{} in {own:?}",
+                        end.text()
+                    );
                 }
             }
             Says::Droplets { finest, coarsest } => {
@@ -308,7 +312,10 @@ fn each_stands(text: &str, reading: &Reading) -> Result<(), TestCaseError> {
                     stands(&own, end)?;
                 }
             }
-            Says::NotWith { what, .. } | Says::Wear { what } | Says::Handling { what } | Says::CleanOut { how: what, .. } => {
+            Says::NotWith { what, .. }
+            | Says::Wear { what }
+            | Says::Handling { what }
+            | Says::CleanOut { how: what, .. } => {
                 prop_assert!(!what.is_empty() && own.contains(what.as_str()), "{what} in {own:?}");
             }
             other => prop_assert!(false, "{other:?} is not read from directions: {text:?}"),

@@ -1,8 +1,10 @@
 //! Directions of labels against `reference/wording.csv`: sentences as labels in the United States, Canada, Australia, Europe and in Spanish
 //! word them, all invented, each with the statements that it makes, or with none where it speaks of another use, place or condition.
 //!
-//! The sentences of the half `working` were looked at while the phrases were written, those of the half `aside` were not before all was
-//! done. A row marked `unread` makes a statement that is not read: where it is read after all the mark is stale, and the test
+//! The sentences of the half `working` were looked at while the phrases were written; those of the half `aside` were written with them and
+//! looked at when the phrases were done. Those of `later` and of `last` were written after that, so that what was read of them at first sight
+//! tells what can be hoped for of a label: 35 of 65, and 38 of 53 when the phrases had been added that `later` lacked; no reading was
+//! wrong. Then the phrases were added that they lacked, too. A row marked `unread` makes a statement that is not read: where it is read after all the mark is stale, and the test
 //! fails. A wrong reading has no mark: there must be none.
 
 use std::collections::BTreeMap;
@@ -79,8 +81,8 @@ fn each_sentence_is_read_as_it_was() {
             assert!(reading.left.iter().all(|left| !left.why.is_empty()) && !reading.left.is_empty(), "{}", row.text);
         }
         assert!(["", "unread"].contains(&row.mark.as_str()) && !(wanted.is_empty() && row.mark == "unread"));
-        let count = counts.entry(row.half).or_default();
         let at = if wanted.is_empty() { 2 } else { usize::from(row.mark == "unread") };
+        let count = counts.entry(row.half.clone()).or_default();
         count[at] += 1;
     }
     assert!(failures.is_empty(), "{} readings changed:\n{}", failures.len(), failures.join("\n"));
@@ -100,7 +102,9 @@ fn is_in_own_words(says: &Says) -> bool {
 fn a_word_that_turns_is_never_passed_over() {
     for row in rows().iter().filter(|row| !row.says.is_empty() && row.mark.is_empty() && row.about != "spanish") {
         let words: Vec<&str> = row.text.split(' ').collect();
-        for (at, turn) in (0..=words.len()).zip(["unless", "except", "aerial", "pasture", "livestock"].into_iter().cycle()) {
+        for (at, turn) in
+            (0..=words.len()).zip(["unless", "except", "aerial", "pasture", "livestock"].into_iter().cycle())
+        {
             let mut turned = words.clone();
             turned.insert(at, turn);
             let text = turned.join(" ");

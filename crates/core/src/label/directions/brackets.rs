@@ -4,6 +4,7 @@
 use std::ops::Range;
 
 use super::items::{Figure, Item, What, quantity};
+use super::table::turns;
 use super::tokens::{Sort, Token, in_digits, tokens};
 use super::units::{Measure, typed};
 use crate::quantity::{AsTyped, CarrierRate, Length, Rate, Speed, Temperature};
@@ -62,8 +63,10 @@ fn says_again(figure: &Figure, own: &str) -> bool {
     let words: Vec<String> = unit.split([' ', '/']).map(|word| word.replace('.', "")).collect();
     let is_active = words.iter().any(|word| ["ae", "ai", "active", "acid"].contains(&word.as_str()));
     let of = match &figure.measure {
-        // How much of the active that is follows from the product's content.
-        Measure::Rate(_) | Measure::OtherRate(_) if is_active => return true,
+        // How much of the active that is follows from the product's content. A word that turns it makes it something else.
+        Measure::Rate(_) | Measure::OtherRate(_) if is_active => {
+            return !words.iter().any(|word| word != "per" && turns(word));
+        }
         Measure::Rate(unit)
         | Measure::OtherRate(unit)
         | Measure::Water(unit)

@@ -43,18 +43,12 @@ pub(super) fn of_sentence(piece: &Piece, product: &Product, units: Units) -> Res
     if items.len() > MOST_ITEMS {
         return Err(t!("label-it-is-too-long-to-be").to_owned());
     }
-    let mut read = vec![false; items.len()];
-    let mut said = Vec::new();
-    for clause in clauses::of(&items) {
-        let own: Vec<Item> = clause.iter().filter_map(|at| items.get(*at).cloned()).collect();
-        let (of_clause, taken) = of_clause(piece, &own, product)?;
-        said.extend(of_clause);
-        for (at, _) in clause.iter().zip(taken).filter(|(_, taken)| *taken) {
-            if let Some(slot) = read.get_mut(*at) {
-                *slot = true;
-            }
-        }
-    }
+    let whole: Vec<usize> = (0..items.len()).collect();
+    let clauses = clauses::of(&items);
+    let (said, read) = match of_clauses(piece, &items, &[whole], product) {
+        Err(_) if clauses.len() > 1 => of_clauses(piece, &items, &clauses, product),
+        read => read,
+    }?;
     // What enters in the words of the label enters with its brackets.
     let is_told_so = |said: &Said| matches!(&said.becomes, Becomes::Says(says) if is_in_own_words(says));
     if let Some(aside) = brackets::unlike(&piece.text, &items, &asides).filter(|_| !said.iter().all(is_told_so)) {
@@ -65,6 +59,28 @@ pub(super) fn of_sentence(piece: &Piece, product: &Product, units: Units) -> Res
         .into_iter()
         .map(|Said { becomes, crop, note }| Caught { becomes, crop, sentence: sentence.clone(), note })
         .collect())
+}
+
+/// What clauses say, each given by the places of its items, and which of the items phrases account for.
+fn of_clauses(
+    piece: &Piece,
+    items: &[Item],
+    clauses: &[Vec<usize>],
+    product: &Product,
+) -> Result<(Vec<Said>, Vec<bool>), String> {
+    let mut read = vec![false; items.len()];
+    let mut said = Vec::new();
+    for clause in clauses {
+        let own: Vec<Item> = clause.iter().filter_map(|at| items.get(*at).cloned()).collect();
+        let (of_clause, taken) = of_clause(piece, &own, product)?;
+        said.extend(of_clause);
+        for (at, _) in clause.iter().zip(taken).filter(|(_, taken)| *taken) {
+            if let Some(slot) = read.get_mut(*at) {
+                *slot = true;
+            }
+        }
+    }
+    Ok((said, read))
 }
 
 /// What a sentence says that stands behind a semicolon: it is for the crop of the part before, where it names none.

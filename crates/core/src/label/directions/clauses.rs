@@ -11,8 +11,15 @@ const OPENS: [&str; 22] = [
 ];
 
 /// Words with which a sentence begins that forbids.
-const FORBIDS: [(&str, &str); 6] =
-    [("do", "not"), ("not", "to"), ("no", "aplique"), ("no", "exceda"), ("avoid", ""), ("never", "")];
+const FORBIDS: [(&str, &str); 7] = [
+    ("do", "not"),
+    ("not", "to"),
+    ("no", "aplique"),
+    ("no", "aplicar"),
+    ("no", "exceda"),
+    ("avoid", ""),
+    ("never", ""),
+];
 
 /// The places of the items of each clause; one with all of them where the sentence forbids one thing or none.
 pub(super) fn of(items: &[Item]) -> Vec<Vec<usize>> {

@@ -67,6 +67,9 @@ pub(super) fn of(items: &[Item], taken: &[bool]) -> Result<Crops, String> {
 pub(super) fn following(items: &[Item], taken: &[bool], at: usize) -> Option<(String, usize)> {
     let other = |at: usize| {
         let words = [word(items, Some(at)), word(items, Some(at + 1)), word(items, Some(at + 2))];
+        if matches!(words, [Some("all" | "any"), Some("crop" | "crops"), _]) {
+            return Some((words.into_iter().take(2).flatten().collect::<Vec<_>>().join(" "), 2));
+        }
         let is_other = matches!(words, [Some("all" | "any"), Some("other"), Some("crop" | "crops")]);
         is_other.then(|| (words.into_iter().flatten().collect::<Vec<_>>().join(" "), 3))
     };

@@ -92,12 +92,29 @@ pub(super) fn items(text: &str, is_liquid: bool, units: Units) -> Cut {
         match token.sort {
             Sort::Word => all.push(Item { what: What::Word(own.replace(['.', '’', '-'], "")), at: token.at.clone() }),
             Sort::Plus => all.push(Item { what: What::Word("plus".to_owned()), at: token.at.clone() }),
+            Sort::Stop if at > 0 && is_shortened(&tokens, at, text) => {}
+            // "4 pints/acre/year"
+            Sort::Stroke if tokens.get(at + 1).is_some_and(|next| is_counted_over(slice(&next.at))) => {
+                all.push(Item { what: What::Word("per".to_owned()), at: token.at.clone() });
+            }
             Sort::Stop => all.push(Item { what: What::Stop, at: token.at.clone() }),
             Sort::Number | Sort::Dash | Sort::Stroke | Sort::Percent | Sort::Open | Sort::Close => {}
         }
         at += 1;
     }
     Cut { items: all, asides }
+}
+
+/// Whether a dot stands behind a shortened word.
+fn is_shortened(tokens: &[Token], at: usize, text: &str) -> bool {
+    let before = at.checked_sub(1).and_then(|before| tokens.get(before)).and_then(|token| text.get(token.at.clone()));
+    before.is_some_and(|word| ["max", "min", "approx", "no"].contains(&word.to_lowercase().as_str()))
+        && tokens.get(at + 1).is_some()
+}
+
+/// Whether a word is one over which totals and numbers are counted.
+fn is_counted_over(word: &str) -> bool {
+    ["year", "season", "crop", "application"].contains(&word.to_lowercase().as_str())
 }
 
 /// Where figures are looked for.

@@ -99,7 +99,8 @@ fn words(items: &[Item], at: usize, name: &str) -> Option<usize> {
     let wanted: Vec<&str> = name.split([' ', '-']).filter(|word| !word.is_empty()).collect();
     let is = |(off, name): (usize, &&str)| {
         let here = word(items, at + off);
-        here == *name || (off + 1 == wanted.len() && here.strip_suffix('s') == Some(*name))
+        let one = here.strip_suffix("es").into_iter().chain(here.strip_suffix('s'));
+        here == *name || (off + 1 == wanted.len() && one.into_iter().any(|one| one == *name))
     };
     wanted.iter().enumerate().all(is).then_some(wanted.len())
 }
@@ -245,7 +246,10 @@ pub(super) fn partners(items: &[Item], taken: &[bool]) -> Option<usize> {
         if is_crop || taken.get(end) != Some(&false) {
             break;
         }
-        if turns(word) && !["or", "and"].contains(&word.as_str()) {
+        // "Products that forbid it" are no names.
+        let is_clause =
+            ["that", "which", "whose", "it", "them", "this", "any", "other", "products"].contains(&word.as_str());
+        if is_clause || (turns(word) && !["or", "and"].contains(&word.as_str())) {
             return None;
         }
         end += 1;

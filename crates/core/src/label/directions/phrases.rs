@@ -171,7 +171,7 @@ fn take(slot: Slot, all: &[Item], taken: &[bool], at: usize) -> Option<(Catch, u
         Slot::Stage => lists::stage(items).map(|(stage, length)| (Catch::Stage(stage), length)),
         Slot::Near => {
             let end = lists::neighbours(items)?;
-            let from = usize::from(["a", "an", "the", "any"].contains(&word(items, 0)));
+            let from = usize::from(["a", "an", "the", "any", "all"].contains(&word(items, 0)));
             Some((Catch::Words(at + from..at + end), end))
         }
         Slot::Partners => lists::partners(items, taken.get(at..)?).map(words),

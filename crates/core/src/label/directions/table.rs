@@ -6,6 +6,7 @@
 //! `piece` that begin with that name, `@name?` may be missing, and `*name` is any number of the words of its row, in any order. Commas,
 //! brackets and colons between words do not count.
 
+use std::cmp::Reverse;
 use std::collections::BTreeMap;
 use std::sync::LazyLock;
 
@@ -316,28 +317,44 @@ fn of_row(row: &Row, pieces: &Pieces) -> Option<Vec<Phrase>> {
     all.iter().map(|phrase| Some(Phrase { says: row.says, parts: parts(phrase, pieces)? })).collect()
 }
 
-fn every() -> &'static [Phrase] {
-    static TABLE: LazyLock<Vec<Phrase>> = LazyLock::new(|| {
+/// The phrases by what they are for, since those that say nothing are asked for by their kind, again and again.
+struct Table {
+    statements: Vec<Phrase>,
+    others: Vec<(Says, Vec<Phrase>)>,
+}
+
+fn every() -> &'static Table {
+    static TABLE: LazyLock<Table> = LazyLock::new(|| {
         let rows = rows().unwrap_or_default();
         let pieces = pieces(&rows);
-        let of_row = |row| of_row(row, &pieces);
-        let mut all: Vec<Phrase> =
-            rows.iter().filter(|row| row.says.is_phrase()).filter_map(of_row).flatten().collect();
+        let all = rows.iter().filter(|row| row.says.is_phrase()).filter_map(|row| of_row(row, &pieces)).flatten();
+        let mut table = Table { statements: Vec::new(), others: Vec::new() };
+        for phrase in all {
+            if phrase.says.states() {
+                table.statements.push(phrase);
+            } else if let Some((_, of_kind)) = table.others.iter_mut().find(|(says, _)| *says == phrase.says) {
+                of_kind.push(phrase);
+            } else {
+                table.others.push((phrase.says, vec![phrase]));
+            }
+        }
         // Of what says nothing the longer goes first, so that none takes a word out of another.
-        all.sort_by_key(|phrase| if phrase.says.states() { 0 } else { usize::MAX - phrase.parts.len() });
-        all
+        for (_, of_kind) in &mut table.others {
+            of_kind.sort_by_key(|phrase| Reverse(phrase.parts.len()));
+        }
+        table
     });
     &TABLE
 }
 
 /// The phrases that become statements, the longer of two that begin alike first.
 pub(super) fn statements() -> impl Iterator<Item = &'static Phrase> {
-    every().iter().filter(|phrase| phrase.says.states())
+    every().statements.iter()
 }
 
-/// The phrases of a kind.
+/// The phrases of a kind that becomes none.
 pub(super) fn of_kind(says: Says) -> impl Iterator<Item = &'static Phrase> {
-    every().iter().filter(move |phrase| phrase.says == says)
+    every().others.iter().filter(move |(kind, _)| *kind == says).flat_map(|(_, of_kind)| of_kind)
 }
 
 fn listed(says: Says) -> Vec<String> {
