@@ -1,5 +1,5 @@
-//! Rules of the house that no compiler knows: where colours and fonts are set, who may import whom, and that every row of
-//! a rule table has its source.
+//! Rules of the house that no compiler knows: where colours and fonts are set, who may import whom, that every row of a rule table
+//! has its source, and that what the documents name is there.
 
 // A test stops where its ground is missing.
 #![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
@@ -75,4 +75,63 @@ fn every_row_of_a_rule_table_has_its_source() {
         }
     }
     assert!(tables >= 3);
+}
+
+/// All files and folders below a folder, as paths from there.
+fn below(folder: &Path, from: &str, all: &mut Vec<String>) {
+    for entry in fs::read_dir(folder).unwrap() {
+        let entry = entry.unwrap();
+        let name = format!("{from}{}", entry.file_name().to_string_lossy());
+        let is_folder = entry.file_type().unwrap().is_dir();
+        if is_folder && !name.ends_with("target") && name != ".git" {
+            below(&entry.path(), &format!("{name}/"), all);
+        }
+        all.push(name);
+    }
+}
+
+/// Each path in backticks, and each test, bench and program of a command, is there; so a file that moves takes its words with it.
+#[test]
+fn what_the_documents_name_is_there() {
+    let mut all = Vec::new();
+    below(&root(), "", &mut all);
+    let is_there = |name: &str| all.iter().any(|path| path == name || path.ends_with(&format!("/{name}")));
+    let is_open = |name: &str| name.split(['/', '.', '-']).any(|word| ["N", "NAME", "DAY", "FILE"].contains(&word));
+    let endings = [".rs", ".csv", ".md", ".toml", ".typ", ".ftl", ".ron", ".py", ".sh"];
+    let (mut stale, mut paths, mut targets) = (Vec::new(), 0, 0);
+    for document in ["README.md", "DEVELOPERS.md"] {
+        let text = fs::read_to_string(root().join(document)).unwrap();
+        let prose: String = text.split("```").step_by(2).collect();
+        for name in prose.split('`').skip(1).step_by(2).map(|name| name.trim_end_matches('/')) {
+            let letters = |letter: char| letter.is_ascii_alphanumeric() || "_-./".contains(letter);
+            let is_path = name.contains('/') || endings.iter().any(|ending| name.ends_with(ending));
+            if !is_path || !name.chars().all(letters) || !name.contains(|letter: char| letter.is_ascii_lowercase()) {
+                continue;
+            }
+            // What a build or a person makes is not there yet.
+            if !is_open(name) && !name.starts_with("target/") {
+                paths += 1;
+                if !is_there(name) && !is_there(&format!("{name}.rs")) {
+                    stale.push(format!("{document}: {name}"));
+                }
+            }
+        }
+        for (option, folder) in [("--test ", "tests"), ("--bench ", "benches"), ("--bin ", "bin")] {
+            for (at, _) in text.match_indices(option) {
+                let rest = &text[at + option.len()..];
+                let name =
+                    &rest[..rest.find(|letter: char| !letter.is_alphanumeric() && letter != '_').unwrap_or(rest.len())];
+                targets += 1;
+                // One that is put together for measuring.
+                let own = format!("{folder}/{name}");
+                if name != "all" && !is_there(&own) && !is_there(&format!("{own}.rs")) {
+                    stale.push(format!("{document}: {option}{name}"));
+                }
+            }
+        }
+    }
+    assert!(stale.is_empty(), "not there: {stale:#?}");
+    assert!(paths > 200 && targets > 5, "{paths} paths, {targets} targets");
+    // The check can fail.
+    assert!(!is_there("crates/core/src/nowhere.rs") && is_there("core/src/plan.rs"));
 }

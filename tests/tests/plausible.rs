@@ -16,7 +16,7 @@ use tankard_core::farm::{
     Active, AdjuvantClass, Expected, Farm, Field, Formulation, Layout, Line, NozzleSet, Pass, Place, Product,
     ProductKind, Rated, Record, RecordField, RecordLine, Rig, Says, Shape, Statement, Water,
 };
-use tankard_core::finding::{Finding, Level, Subject};
+use tankard_core::finding::{Basis, Finding, Level, Subject};
 use tankard_core::plan::plan;
 use tankard_core::plausible::confusions::{Confusion, table};
 use tankard_core::plausible::{Slot, of_farm, of_field, of_product, of_record, of_rig, of_water, salts};
@@ -1581,4 +1581,65 @@ proptest! {
         };
         prop_assert!(all.iter().any(same), "{wrong}, not {right}: {all:?}");
     }
+}
+
+/// A label that names 16 to 32 fl oz/ac, and 80 ac: 20 gal at the most. 13.75 gal is planned.
+#[test]
+fn what_is_recorded_is_held_against_label_and_plan() {
+    let slot = Slot::RecordAmount { record: "x".to_owned(), product: "h".to_owned() };
+    let used = |amount: &str| {
+        let mut record = record(date(2031, 6, 12));
+        record.lines[0] =
+            RecordLine { planned: Some(typed("13.75 gal")), ..RecordLine::new("h", "Herbicide (demo)", typed(amount)) };
+        record
+    };
+    for fine in ["13.75 gal", "20 gal", "9 gal", "7 gal 2 qt"] {
+        assert!(of_a_record(&used(fine)).is_empty(), "{fine}: {:?}", of_a_record(&used(fine)));
+    }
+    for (wrong, meant) in [("137.5 gal", "13.75 gal"), ("1.375 gal", "13.75 gal"), ("13.75 qt", "13.75 gal")] {
+        let found = of_a_record(&used(wrong));
+        assert!(texts(&found, &slot).contains(&meant.to_owned()), "{wrong}: {found:?}");
+        let mut farm = farm(herbicide(Formulation::SL, "16 fl oz/ac", "32 fl oz/ac"), "22 fl oz/ac");
+        farm.records.insert("x".to_owned(), used(wrong));
+        let offer = found[0].offers.iter().find(|offer| offer.text() == meant).unwrap();
+        assert!(offer.take(&mut farm));
+        assert_eq!(farm.records["x"].lines[0].amount.text(), meant);
+    }
+    // Above the label, though near the plan: the label is the basis, and the record stays what it is.
+    let found = of_a_record(&used("21 gal"));
+    assert!(
+        found[0].text.contains("33.6 fl oz/ac, 1.1 times the most that is named for it (32 fl oz/ac)"),
+        "{found:?}"
+    );
+    assert!(matches!(found[0].basis, Basis::Label(_)) && found[0].offers.is_empty());
+    // On half the ground half of it was planned.
+    let mut half = used("6.9 gal");
+    half.fields["f"].planned = Some(typed("80 ac"));
+    half.fields["f"].area = typed("40 ac");
+    assert!(of_a_record(&half).is_empty());
+    half.lines[0].amount = typed("13.75 gal");
+    assert!(of_a_record(&half)[0].text.contains("times the most"), "{:?}", of_a_record(&half));
+    // A signed one is amended.
+    let mut signed = used("137.5 gal");
+    let at = date(2031, 6, 12).at(22, 0, 0, 0);
+    signed.signed = Some(Box::new(tankard_core::farm::Signature { by: "A. Demo".into(), at, hash: String::new() }));
+    assert!(of_a_record(&signed)[0].offers.is_empty());
+}
+
+#[test]
+fn a_pass_that_was_sprayed_a_day_before_is_moved_by_one_click() {
+    let mut farm = farm(herbicide(Formulation::SL, "16 fl oz/ac", "32 fl oz/ac"), "22 fl oz/ac");
+    farm.passes["p"].date = date(2031, 6, 12);
+    farm.records.insert("x".to_owned(), record(date(2031, 6, 11)));
+    let of = |farm: &Farm, today| {
+        let mut found = Vec::new();
+        of_record(farm, &"x".to_owned(), &farm.records["x"], today, &mut found);
+        found
+    };
+    let found = of(&farm, date(2031, 6, 11));
+    assert_eq!(texts(&found, &Slot::PassDate("p".to_owned())), ["2031-06-11"], "{found:?}");
+    // Long after, nobody asks; and of several records none is the pass itself.
+    assert!(of(&farm, date(2031, 9, 1)).is_empty());
+    assert!(found[0].offers[0].take(&mut farm));
+    assert!(farm.passes["p"].date == date(2031, 6, 11) && of(&farm, date(2031, 6, 11)).is_empty());
 }

@@ -65,6 +65,10 @@ app-orders-tried = orders tried
 ## desk/app/foot.rs
 
 app-until-then-the-farm-has-there = { $name }: { $problem }. Until then the farm has { $instead } there.
+app-more-boxes-unread = { $count ->
+    [one] One box more cannot be read.
+   *[other] { $count } boxes more cannot be read.
+}
 app-drop-what-was-typed = Drop what was typed
 app-exists = { $path } exists
 app-write-over-it = Write over it
@@ -189,6 +193,7 @@ app-name-units-paper = Name, units, paper…
 app-backups-770 = Backups…
 app-import-boundaries = Import boundaries…
 app-export-boundaries-as-geojson = Export boundaries as GeoJSON…
+app-record-the-chosen-pass-as-sprayed = Record the chosen pass as sprayed
 app-export-the-chosen-pass-as-task = Export the chosen pass as task data…
 app-undo = Undo
 app-redo = Redo
@@ -298,6 +303,8 @@ app-type-its-calcium = Type its calcium
 app-your-first-product-typed-in-the = Your first product, typed in the order of its label.
 app-add-a-product = Add a product
 app-your-first-product-its-name-as = Your first product: its name as on the front panel.
+app-your-first-product-its-actives = Your first product: kind, formulation and active ingredient, as on the front panel.
+app-type-its-active = Type its active
 app-your-first-product-its-rate-and = Your first product: its rate, and what else its directions say.
 app-type-its-rate = Type its rate
 app-your-first-pass-which-fields-get = Your first pass: which fields get which products.

@@ -72,7 +72,7 @@ cli-wrong-value = invalid value "{ $value }" for { $name }
 cli-wrong-value-one-of = invalid value "{ $value }" for { $name }: it must be one of { $values }
 cli-wrong-value-because = invalid value "{ $value }" for { $name }: { $why }
 cli-wrong-unknown = unexpected argument "{ $name }"
-cli-wrong-command = unrecognized subcommand "{ $name }"
+cli-wrong-command = unrecognised subcommand "{ $name }"
 cli-wrong-missing = these are missing: { $names }
 cli-wrong-together = { $name } cannot be used with { $other }
 cli-wrong-otherwise = the command line cannot be understood
@@ -80,7 +80,7 @@ cli-more-help = For more information, try --help.
 
 cli-not-a-language = one of { $known }
 cli-not-a-day = "{ $text }" is not a day; write it like 2031-06-12
-cli-not-a-scale = { $text } is not in 80..=200
+cli-not-a-scale = { $text } is not between 80 and 200
 cli-not-a-year = "{ $text }" is not a year; write it like 2031
 cli-not-a-size = "{ $text }" is not a size; write it like 1366x768
 cli-the-answer-could-not-be-written = the answer could not be written: { $error }
@@ -91,15 +91,30 @@ cli-no-pass-is-planned-on = No pass is planned on { $date }.
 cli-the-label-and-local-law-govern = The label and local law govern; this is a reckoning from what was typed.
 cli-no-card-without-a-pass = no pass is planned, so there is no card to write
 cli-no-card = there is no card to write
-cli-cards-written = { $count } cards written to { $path }
-cli-no-cards-for = no cards for "{ $pass }": { $count } Stop to settle first
+cli-cards-written = { $count ->
+    [one] { $count } card written to { $path }
+   *[other] { $count } cards written to { $path }
+}
+cli-no-cards-for = { $count ->
+    [one] no cards for "{ $pass }": { $count } Stop to settle first
+   *[other] no cards for "{ $pass }": { $count } Stops to settle first
+}
 cli-no-pass-from = no pass is planned from { $today } on; choose the day with --date
 cli-no-sheet = no pass is planned on { $day } that is not recorded, so there is no sheet to write
 cli-sheet-written = sheet of { $day } written to { $path }
-cli-sheet-with-cards-written = sheet of { $day } with { $count } cards written to { $path }
+cli-sheet-with-cards-written = { $count ->
+    [one] sheet of { $day } with { $count } card written to { $path }
+   *[other] sheet of { $day } with { $count } cards written to { $path }
+}
 cli-no-record-to-print = there is no record to print
-cli-records-written = { $count } records written to { $path }
-cli-sheets-written = { $count } sheets written to { $path }
+cli-records-written = { $count ->
+    [one] { $count } record written to { $path }
+   *[other] { $count } records written to { $path }
+}
+cli-sheets-written = { $count ->
+    [one] { $count } sheet written to { $path }
+   *[other] { $count } sheets written to { $path }
+}
 cli-nothing-to-test = no pass is planned, so there is nothing to test
 cli-a-sheet-is-of-one-pass = a sheet is of one pass; choose it with --pass: { $known }
 cli-jar-test-written = jar test written to { $path }
@@ -119,7 +134,10 @@ cli-no-display = there is no display here, so the desk cannot open; planning in 
 cli-nothing-recorded = nothing is recorded, so there is nothing to write
 cli-nothing-recorded-in = nothing is recorded in { $season }, so there is nothing to write
 cli-left-out-since-another = "{ $id }" is left out: the farm has another record of that id
-cli-records-there-already = { $count } records are there already, word for word
+cli-records-there-already = { $count ->
+    [one] { $count } record is there already, word for word
+   *[other] { $count } records are there already, word for word
+}
 cli-no-record-taken = no record was taken; on the desk it is shown what the columns hold, and can be mended
 cli-records-taken = records taken: { $count }, farm written to { $path }
 
@@ -138,4 +156,7 @@ cli-task-data-written = task data of the pass written to { $path }
 cli-boundaries-are-geojson = boundaries are written as .geojson; task data is of one --pass: { $path }
 cli-task-data-is-xml = task data of a pass is written as .xml or .zip: { $path }
 cli-no-boundary = no field has a boundary and nothing is drawn among the fields, so there is nothing to write
-cli-boundaries-written = { $count } boundaries and surroundings written to { $path }
+cli-boundaries-written = { $count ->
+    [one] { $count } boundary or surrounding written to { $path }
+   *[other] { $count } boundaries and surroundings written to { $path }
+}

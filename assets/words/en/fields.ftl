@@ -51,7 +51,10 @@ fields-came = { $name } came { $all }
 fields-by = By: { $source }
 fields-what-it-got = What it got
 fields-nothing-is-recorded-on-it-yet = Nothing is recorded on it yet.
-fields-older-ones-stand-in-the-season = { $older } older ones stand in the season log
+fields-older-ones-stand-in-the-season = { $older ->
+    [one] { $older } older one stands in the season log
+   *[other] { $older } older ones stand in the season log
+}
 fields-again = { $words } again
 
 ## desk/views/fields/ground.rs
@@ -206,7 +209,10 @@ fields-last-spray = last spray
 fields-planned-on-a-day = planned on a day
 fields-no-crop-typed = no crop typed
 fields-no-stage-typed = no stage typed
-fields-others = { $count } others
+fields-others = { $count ->
+    [one] { $count } other
+   *[other] { $count } others
+}
 fields-no-spray-recorded = no spray recorded
 fields-sprayed-today = sprayed today
 fields-ago = { $count ->
@@ -235,7 +241,10 @@ fields-left-as-it-was = Left as it was: { $why }
 
 ## desk/views/fields/map/furniture.rs
 
-fields-and-more-fields = and { $left_out } more fields
+fields-and-more-fields = { $left_out ->
+    [one] and { $left_out } more field
+   *[other] and { $left_out } more fields
+}
 
 ## desk/views/fields/map/labels.rs
 

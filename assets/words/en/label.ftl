@@ -63,8 +63,8 @@ label-name-the-neighbour-that-is-meant = Name the neighbour that is meant in the
 
 label-asks-for-more-spray = { $name } asks for at least { $least } of spray; the pass has { $carrier }
 label-asks-for-less-spray = { $name } asks for at most { $most } of spray; the pass has { $carrier }
-label-raise-the-carrier-volume = Raise the carrier volume.
-label-lower-the-carrier-volume = Lower the carrier volume.
+label-raise-the-carrier-volume = Raise the spray volume.
+label-lower-the-carrier-volume = Lower the spray volume.
 
 ## core/label/dates.rs
 

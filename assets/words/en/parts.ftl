@@ -84,4 +84,5 @@ parts-working = Working: { $title }
 ## desk/parts/offers.rs
 
 parts-takes = { $keys } takes { $first }
+parts-takes-and-leaving = { $keys }, or leaving the box, takes { $first }
 parts-or-pick = or pick

@@ -142,3 +142,25 @@ plausible-to-were-expected = { $cold } to { $warm } were expected
 
 plausible-zone-named = "{ $typed }" may mean { $zone }
 plausible-zone-near = By the clock of { $city }, some { $far } km away; a border of zones may lie between
+
+## core/plausible/recorded.rs
+
+plausible-recorded-over-the-label = { $name }: { $amount } of { $product } is { $rate }, { $times } times the most that is named for it ({ $most })
+plausible-recorded-off-the-plan = { $name }: { $amount } of { $product } is { $times } times { $more ->
+        [yes] what was planned
+       *[no] less than was planned
+    } ({ $planned })
+plausible-what-was-sprayed-stays = What was really sprayed stays as it is; look once more at the figure and its unit.
+
+## core/plausible/dates.rs
+
+plausible-sprayed-on-another-day = { $name } is recorded for { $date }, and its pass is still planned for { $planned }: its plan counts the record as another application
+plausible-the-day-of-the-record = the day of the record for its pass
+plausible-move-the-pass-or-plan-another = If it was this pass, take the day of the record for the pass; if the pass is to be sprayed once more, leave it.
+
+## core/plausible/named.rs
+
+plausible-name-says-another-formulation = The name of { $name } says { $code }, and its formulation is typed as { $typed }; the mixing order goes by that
+plausible-type-the-formulation-of-the-label = Type the formulation that its label states.
+plausible-no-active-is-typed = No active ingredient is typed for { $name }: limits by active, groups of resistance, laws and published guidance on it are not judged
+plausible-type-the-actives-of-the-label = Type the actives and their contents from its label.

@@ -254,9 +254,13 @@ season-log-mixed-in-from-that-of-spray = { $mixed } mixed in { $all ->
         [yes] , { $rate } on the ground
        *[no] { "" }
     }. From that: { $out } of spray{ $product ->
-        [yes] { " " }and { $amount } of { $name }
+        [yes] { " " }and { $products }
        *[no] { "" }
-    }.
+    }.{ $stays ->
+        [yes] { " " }What was typed of { $kept } stays.
+       *[no] { "" }
+    }
+season-log-so-much-of = { $amount } of { $name }
 season-log-take-the-amounts-from-that = Take the amounts from that
 season-log-droplets = { $class } droplets
 season-log-not-typed = not typed
@@ -409,6 +413,7 @@ season-log-with-blanks-to-fill-in = The sheet for workers is saved as { $path }{
 
 season-log-record-what-is-left-of-it = Record what is left of it
 season-log-record-it-again = Record it again
+season-log-choose-the-pass-first = Choose the pass in Tank loads, then record it.
 season-log-record-as-sprayed = Record as sprayed
 season-log-some-of-it = Some of it…
 season-log-what-is-left-of-it = What is left of it: { $area }

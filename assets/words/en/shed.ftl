@@ -128,6 +128,7 @@ shed-restricted-use = restricted use
 shed-yes-for-certified-applicators-only = yes, for certified applicators only
 shed-surfactant-built-in = surfactant built in
 shed-not-typed = not typed
+shed-no-none = no, none
 shed-yes-charge-not-stated = yes, charge not stated
 shed-yes = yes, { $charge }
 shed-the-label-says-that-no-other = the label says that no other is needed

@@ -43,7 +43,10 @@ tank-loads-superseded = Superseded
 tank-loads-the-plan-has-changed-since-cards = The plan has changed since cards { $range } were issued ({ $when }). Take the old cards out of the truck and issue new ones.
 tank-loads-not-issued-yet = Not issued yet
 tank-loads-the-picture-is-a-draft-of = The picture is a draft of what the plan says now.
-tank-loads-stop-to-settle-before-cards-can = { $stops } Stop to settle before cards can be issued
+tank-loads-stop-to-settle-before-cards-can = { $stops ->
+    [one] { $stops } Stop to settle before cards can be issued
+   *[other] { $stops } Stops to settle before cards can be issued
+}
 tank-loads-issued-before = Issued before
 tank-loads-load = { $number }, load { $load }, { $when }
 tank-loads-reprint = Reprint
@@ -450,7 +453,10 @@ tank-loads-count-loads = { $loads ->
         [one] { $loads } load
        *[other] { $loads } loads
     }
-tank-loads-remove-its-issued-cards-stay = Remove "{ $name }"? Its { $issued } issued cards stay in the file.
+tank-loads-remove-its-issued-cards-stay = { $issued ->
+    [one] Remove "{ $name }"? Its { $issued } issued card stays in the file.
+   *[other] Remove "{ $name }"? Its { $issued } issued cards stay in the file.
+}
 
 ## desk/views/tank_loads/preview.rs
 

@@ -65,6 +65,10 @@ app-orders-tried = órdenes probados
 ## desk/app/foot.rs
 
 app-until-then-the-farm-has-there = { $name }: { $problem }. Hasta entonces la finca tiene ahí { $instead }.
+app-more-boxes-unread = { $count ->
+    [one] Hay una casilla más que no se entiende.
+   *[other] Hay { $count } casillas más que no se entienden.
+}
 app-drop-what-was-typed = Descartar lo escrito
 app-exists = { $path } ya existe
 app-write-over-it = Reemplazarlo
@@ -150,15 +154,15 @@ app-is-not-there-any-more-moved = { $file } ya no está ahí: se movió, se borr
 app-nothing-is-lost-your-work-is = No se pierde nada: su trabajo está abierto aquí
 app-save-it-there-again = Guardarla otra vez ahí
 app-was-changed-by-something-else-and = Otro programa cambió { $file } y no se puede leer: { $why }
-app-what-stands-there-goes-to-the = Lo que está ahí pasa a las copias de respaldo antes de que el mío ocupe su lugar
+app-what-stands-there-goes-to-the = Lo que está ahí pasa a las copias de respaldo antes de que la mía ocupe su lugar
 app-was-changed-by-something-else-since = Otro programa cambió { $file } desde que se abrió
-app-theirs-goes-to-the-backups-if = Si conserva el suyo, el ajeno pasa a las copias de respaldo; si toma el ajeno, con deshacer vuelve el suyo
-app-take-theirs = Tomar el ajeno
-app-what-mine-has-otherwise-than-theirs = En qué difiere el mío del ajeno
-app-theirs-is-open-now-undo-brings = Ahora está abierto el ajeno; con deshacer vuelve el suyo
+app-theirs-goes-to-the-backups-if = Si conserva su versión, la otra pasa a las copias de respaldo; si toma la otra, con deshacer vuelve la suya
+app-take-theirs = Tomar la otra
+app-what-mine-has-otherwise-than-theirs = En qué difiere la mía de la otra
+app-theirs-is-open-now-undo-brings = Ahora está abierta la otra; con deshacer vuelve la suya
 app-the-farm-was-not-saved-kept-in = No se guardó la finca: { $why }. No se pierde nada: su trabajo está abierto aquí y se conserva en { $side }
-app-keep-mine = Conservar el mío
-app-save-mine-as-another-file = Guardar el mío como otro archivo…
+app-keep-mine = Conservar la mía
+app-save-mine-as-another-file = Guardar la mía como otro archivo…
 
 ## desk/app/work.rs
 
@@ -189,6 +193,7 @@ app-name-units-paper = Nombre, unidades, papel…
 app-backups-770 = Copias de respaldo…
 app-import-boundaries = Importar linderos…
 app-export-boundaries-as-geojson = Exportar linderos como GeoJSON…
+app-record-the-chosen-pass-as-sprayed = Registrar la aplicación elegida como se aplicó
 app-export-the-chosen-pass-as-task = Exportar la aplicación elegida como datos de tarea…
 app-undo = Deshacer
 app-redo = Rehacer
@@ -212,7 +217,7 @@ app-save-the-farm-as = Guardar la finca como
 app-save-the-load-cards-as = Guardar las tarjetas de carga como
 app-save-the-evening-sheet-as = Guardar la hoja de la víspera como
 app-save-the-jar-test-as = Guardar la prueba del frasco como
-app-save-the-season-review-as = Guardar el resumen de la temporada como
+app-save-the-season-review-as = Guardar el repaso de la temporada como
 app-save-the-records-as = Guardar los registros como
 app-save-the-record-book-as = Guardar el libro de registros como
 app-save-the-sheet-for-workers-as = Guardar la hoja para los trabajadores como
@@ -222,8 +227,8 @@ app-read-a-forecast-from = Leer un pronóstico de
 app-read-boundaries-from = Leer linderos de
 app-save-the-boundaries-as = Guardar los linderos como
 app-save-the-task-data-as = Guardar los datos de tarea como
-app-take-a-picture-for-the-map = Tomar una imagen para el mapa de
-app-take = Tomar
+app-take-a-picture-for-the-map = Usar una imagen para el mapa de
+app-take = Usar
 app-tankard-farm = Finca de Tankard
 app-boundaries = Linderos
 app-task-data-iso-11783-10 = Datos de tarea (ISO 11783-10)
@@ -262,28 +267,28 @@ app-or = { $all } o { $last }
 
 ## desk/app/first_steps.rs
 
-app-name-units-and-place-come-first = Primero el nombre, las unidades y el lugar: de ellos dependen las cantidades, el sol y el tiempo.
+app-name-units-and-place-come-first = Primero el nombre, las unidades y el lugar: de ellos dependen las cantidades, el sol y el clima.
 app-type-the-name = Escribir el nombre
 app-where-the-farm-lies-its-latitude = Dónde está la finca: su latitud, como 41.2.
 app-type-the-latitude = Escribir la latitud
 app-where-the-farm-lies-its-longitude = Dónde está la finca: su longitud, como -96.4; al oeste de Greenwich es menor que cero.
 app-type-the-longitude = Escribir la longitud
-app-the-time-zone-of-the-farm = El huso horario de la finca, como America/Chicago o Europe/Berlin.
-app-type-the-time-zone = Escribir el huso horario
-app-your-first-field-typed-or-from = Su primer lote, escrito o de un archivo de límites.
+app-the-time-zone-of-the-farm = La zona horaria de la finca, como America/Chicago o Europe/Berlin.
+app-type-the-time-zone = Escribir la zona horaria
+app-your-first-field-typed-or-from = Su primer lote, escrito o de un archivo de linderos.
 app-type-a-field = Escribir un lote
 app-your-first-field-its-name = Su primer lote: su nombre.
 app-type-its-name = Escribir su nombre
 app-your-first-field-its-area-then = Su primer lote: su superficie, y luego el cultivo y la etapa.
 app-type-its-area = Escribir su superficie
-app-your-sprayer-its-tank-its-boom = Su pulverizador: su tanque, su barra y a qué velocidad va.
-app-add-the-sprayer = Agregar el pulverizador
-app-your-sprayer-its-name-the-tank = Su pulverizador: su nombre; después el tanque hasta su marca, la barra y las boquillas.
-app-your-sprayer-what-its-tank-holds = Su pulverizador: cuánto cabe en su tanque lleno hasta su marca.
+app-your-sprayer-its-tank-its-boom = Su aspersora: su tanque, su barra y a qué velocidad va.
+app-add-the-sprayer = Agregar la aspersora
+app-your-sprayer-its-name-the-tank = Su aspersora: su nombre; después el tanque hasta su marca, la barra y las boquillas.
+app-your-sprayer-what-its-tank-holds = Su aspersora: cuánto cabe en su tanque lleno hasta su marca.
 app-type-the-tank = Escribir el tanque
-app-your-sprayer-how-wide-its-boom-is = Su pulverizador: el ancho de trabajo de su barra.
+app-your-sprayer-how-wide-its-boom-is = Su aspersora: el ancho de trabajo de su barra.
 app-type-the-boom = Escribir la barra
-app-your-sprayer-its-nozzle-set = Su pulverizador: su juego de boquillas, de la tabla del fabricante.
+app-your-sprayer-its-nozzle-set = Su aspersora: su juego de boquillas, de la tabla del fabricante.
 app-add-a-nozzle-set = Agregar un juego de boquillas
 app-the-water-that-you-spray-with = El agua con que aplica, según el análisis del laboratorio.
 app-add-the-water = Agregar el agua
@@ -292,6 +297,8 @@ app-type-its-calcium = Escribir su calcio
 app-your-first-product-typed-in-the = Su primer producto, escrito en el orden de su etiqueta.
 app-add-a-product = Agregar un producto
 app-your-first-product-its-name-as = Su primer producto: su nombre como está en el panel frontal.
+app-your-first-product-its-actives = Su primer producto: tipo, formulación e ingrediente activo, como están en el panel frontal.
+app-type-its-active = Escribir su activo
 app-your-first-product-its-rate-and = Su primer producto: su dosis, y lo demás que dicen sus instrucciones.
 app-type-its-rate = Escribir su dosis
 app-your-first-pass-which-fields-get = Su primera aplicación: qué lotes reciben qué productos.
@@ -300,9 +307,9 @@ app-your-first-pass-which-fields-it = Su primera aplicación: por qué lotes va.
 app-choose-the-fields = Elegir los lotes
 app-your-first-pass-which-water-it = Su primera aplicación: qué agua lleva.
 app-choose-the-water = Elegir el agua
-app-your-first-pass-which-sprayer-it = Su primera aplicación: qué pulverizador usa.
-app-choose-the-sprayer = Elegir el pulverizador
-app-your-first-pass-how-much-spray = Su primera aplicación: cuánto caldo sobre el terreno.
+app-your-first-pass-which-sprayer-it = Su primera aplicación: qué aspersora usa.
+app-choose-the-sprayer = Elegir la aspersora
+app-your-first-pass-how-much-spray = Su primera aplicación: cuánto caldo por superficie.
 app-type-the-spray-volume = Escribir el volumen de caldo
 app-your-first-pass-what-goes-into = Su primera aplicación: qué va en el tanque.
 app-add-a-product-to-it = Agregarle un producto
@@ -312,21 +319,21 @@ app-your-first-load-card-look-at = Su primera tarjeta de carga: mírela y luego 
 app-go-to-the-card = Ir a la tarjeta
 app-type-it-anew = Escribirlo de nuevo
 app-your-first-load-card-waits-for = Su primera tarjeta de carga espera por un Alto; un clic en él lleva a lo que señala.
-app-your-first-load-card-waits-for-stops-stops-a = Su primera tarjeta de carga espera por { $stops } avisos de Alto; un clic en uno lleva a lo que señala.
+app-your-first-load-card-waits-for-stops-stops-a = Su primera tarjeta de carga espera por { $stops } Altos; un clic en uno lleva a lo que señala.
 app-go-to-the-pass = Ir a la aplicación
 app-step-of = Paso { $number } de { $all }
 app-hide = Ocultar
 app-menu-farm-shows-it-again = El menú Finca lo vuelve a mostrar
 app-hide-the-first-steps = Ocultar los primeros pasos
 app-from-a-file = De un archivo…
-app-your-first-load-card-is-issued = Su primera tarjeta de carga está emitida. Una vez aplicada, regístrela con «Registrar como se aplicó», junto a las páginas de la aplicación; la siguiente va igual. La guía (F1) cuenta qué más hay.
+app-your-first-load-card-is-issued = Su primera tarjeta de carga está emitida. Una vez aplicada, regístrela con "Registrar como se aplicó", junto a las páginas de la aplicación; la siguiente va igual. La guía (F1) cuenta qué más hay.
 app-good = Bien
 app-good-put-the-first-steps-away = Bien, guardar los primeros pasos
 app-show = Mostrar
 
 ## desk/app/start.rs
 
-app-look-around-in-the-demo-farm = Mirar la finca de muestra
+app-look-around-in-the-demo-farm = Mirar la finca de demostración
 app-where-would-you-like-to-begin = ¿Por dónde quiere empezar?
 app-an-invented-farm-with-everything-in = Una finca inventada con de todo: cambie lo que quiera, nada se conserva si no lo guarda.
 app-begin-my-own-farm = Empezar mi propia finca

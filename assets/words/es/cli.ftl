@@ -1,14 +1,14 @@
 # La línea de comandos.
 
-cli-about = Tankard: un escritorio sin red para la persona que decide qué va en el pulverizador.
+cli-about = Tankard: un programa que no necesita red, para la persona que decide qué va en la aspersora.
 cli-about-plan = Muestra el plan con sus avisos
-cli-about-day = Muestra las aplicaciones de cada día en el orden que menos cuesta, pulverizador por pulverizador
+cli-about-day = Muestra las aplicaciones de cada día en el orden que menos cuesta, aspersora por aspersora
 cli-about-cards = Escribe las tarjetas de carga como PDF
 cli-about-evening = Escribe la hoja de la víspera como PDF: qué se aplica y cuándo, qué va en el camión, quién puede volver a entrar en qué lote
-cli-about-jar = Muestra la prueba del frasco de la mezcla planificada, o escribe su hoja como PDF
+cli-about-jar = Muestra la prueba del frasco de la mezcla planeada, o escribe su hoja como PDF
 cli-about-forecast = Lee un pronóstico por horas de un CSV en una copia de la finca; código de salida 0 escrito, 2 antes hay que elegir algo en la ventana, 3 ilegible
 cli-about-needs = Muestra lo que las aplicaciones de un día y las siguientes toman de la bodega, qué falta y qué comprar
-cli-about-review = Muestra lo que suman los registros de una temporada: superficie, productos, ingredientes activos, grupos, plan y práctica, costo, horas, calificaciones
+cli-about-review = Muestra lo que suman los registros de una temporada: superficie, productos, ingredientes activos, grupos, plan y práctica, costo, horas, evaluaciones
 cli-about-records = Escribe los registros como CSV o JSON, o lee registros de un CSV en una copia de la finca; código de salida 0 hecho, 1 nada registrado o algunas líneas omitidas, 2 ningún registro tomado, 3 ilegible
 cli-about-ground = Lista los linderos que contiene un archivo, con sus superficies y lo que se corrigió; código de salida 0 todos se pueden tomar, 1 algunos se rechazan, 2 todos se rechazan, 3 ilegible
 cli-about-boundaries = Escribe los linderos de los lotes como GeoJSON, o una aplicación con sus lotes como datos de tarea para una terminal; código de salida 1 donde hay algo que saber o nada que escribir, 2 donde hay un Alto
@@ -36,7 +36,7 @@ cli-help-out-them = Dónde escribirlas
 cli-help-out-it = Dónde escribirlo
 cli-help-evening-date = El día, por ejemplo 2031-06-12; sin él, el próximo con una aplicación que no está registrada
 cli-help-with-cards = Con las tarjetas de carga del día detrás
-cli-help-jar = Cuánto caldo terminado cabe en el frasco; sin ello, el usual de la finca
+cli-help-jar = Cuánto caldo preparado cabe en el frasco; sin ello, el usual de la finca
 cli-help-jar-out = Dónde escribir la hoja; necesita --pass donde la finca tiene varias aplicaciones
 cli-help-forecast-from = El CSV, leído con el formato que la finca recuerda para su encabezado, o por lo que dicen sus títulos
 cli-help-forecast-out = Dónde escribir la finca con el pronóstico; un archivo que ya existe no se toca
@@ -85,10 +85,10 @@ cli-not-a-size = "{ $text }" no es un tamaño; escríbalo como 1366x768
 cli-the-answer-could-not-be-written = no se pudo escribir la respuesta: { $error }
 cli-no-such-pass = la finca no tiene la aplicación "{ $id }"; tiene { $known }
 cli-no-such-pass-nor-another = la finca no tiene la aplicación "{ $id }"; no tiene ninguna
-cli-no-pass-is-planned = No hay ninguna aplicación planificada.
-cli-no-pass-is-planned-on = No hay ninguna aplicación planificada para el { $date }.
+cli-no-pass-is-planned = No hay ninguna aplicación planeada.
+cli-no-pass-is-planned-on = No hay ninguna aplicación planeada para el { $date }.
 cli-the-label-and-local-law-govern = Rigen la etiqueta y la ley local; esto es un cálculo de lo que se anotó.
-cli-no-card-without-a-pass = no hay ninguna aplicación planificada, así que no hay tarjeta que escribir
+cli-no-card-without-a-pass = no hay ninguna aplicación planeada, así que no hay tarjeta que escribir
 cli-no-card = no hay tarjeta que escribir
 cli-cards-written = { $count ->
     [one] { $count } tarjeta escrita en { $path }
@@ -98,8 +98,8 @@ cli-no-cards-for = { $count ->
     [one] no hay tarjetas para "{ $pass }": antes hay que resolver { $count } Alto
    *[other] no hay tarjetas para "{ $pass }": antes hay que resolver { $count } Altos
 }
-cli-no-pass-from = no hay ninguna aplicación planificada desde el { $today }; elija el día con --date
-cli-no-sheet = para el { $day } no hay ninguna aplicación planificada que no esté registrada, así que no hay hoja que escribir
+cli-no-pass-from = no hay ninguna aplicación planeada desde el { $today }; elija el día con --date
+cli-no-sheet = para el { $day } no hay ninguna aplicación planeada que no esté registrada, así que no hay hoja que escribir
 cli-sheet-written = hoja del { $day } escrita en { $path }
 cli-sheet-with-cards-written = { $count ->
     [one] hoja del { $day } con { $count } tarjeta escrita en { $path }
@@ -114,7 +114,7 @@ cli-sheets-written = { $count ->
     [one] { $count } hoja escrita en { $path }
    *[other] { $count } hojas escritas en { $path }
 }
-cli-nothing-to-test = no hay ninguna aplicación planificada, así que no hay nada que probar
+cli-nothing-to-test = no hay ninguna aplicación planeada, así que no hay nada que probar
 cli-a-sheet-is-of-one-pass = una hoja es de una aplicación; elíjala con --pass: { $known }
 cli-jar-test-written = prueba del frasco escrita en { $path }
 cli-no-jar-test = no hay prueba del frasco para "{ $pass }": { $problem }
@@ -128,7 +128,7 @@ cli-no-review-at-all = no hay nada registrado de ninguna temporada, así que no 
 cli-review-written = repaso de { $year } escrito en { $path }
 cli-review-of-all-written = repaso de todas las temporadas escrito en { $path }
 cli-window-could-not-be-opened = no se pudo abrir la ventana: { $problem }
-cli-no-display = aquí no hay pantalla, así que la ventana no se puede abrir; se planifica en la terminal
+cli-no-display = aquí no hay pantalla, así que la ventana no se puede abrir; se planea en la terminal
 
 cli-nothing-recorded = no hay nada registrado, así que no hay nada que escribir
 cli-nothing-recorded-in = no hay nada registrado en { $season }, así que no hay nada que escribir

@@ -5,7 +5,7 @@ day-change-the-order-of-the-fields = Cambie el orden de los lotes en la línea d
 
 ## core/day/lay.rs
 
-day-how-long-it-takes-is-not = No se sabe cuánto dura; escriba la velocidad, el ancho de la barra y la eficiencia de campo de su pulverizador
+day-how-long-it-takes-is-not = No se sabe cuánto dura; escriba la velocidad, el ancho de la barra y la eficiencia de campo de su aspersora
 day-it-has-no-ground-yet = Aún no tiene superficie que aplicar; elija sus lotes y escriba sus superficies
 day-times-here-are-of-the-whole = { $name }: { $words }; los tiempos de aquí son de toda la aplicación
 day-record-what-is-left-once-it = Registre lo que falta en cuanto se aplique, o baje el terreno de la aplicación a lo que se hizo.
@@ -14,10 +14,10 @@ day-hold-it-at-another-place-or = Fíjela en otro lugar, o deje que vaya donde q
 
 ## core/day/mod.rs
 
-day-no-rig-is-chosen-for-it = No tiene pulverizador elegido
-day-its-rig-is-not-in-the = Su pulverizador no está en la bodega
-day-no-hour-is-typed-at-which = No hay anotada una hora a la que salgan los pulverizadores, así que el día se cuenta desde la medianoche, y una aplicación empieza de noche
-day-type-the-hour-at-which-the = Escriba la hora a la que salen los pulverizadores, si la primera aplicación no debe empezar tan temprano.
+day-no-rig-is-chosen-for-it = No tiene aspersora elegida
+day-its-rig-is-not-in-the = Su aspersora no está en la bodega
+day-no-hour-is-typed-at-which = No hay anotada una hora a la que salgan las aspersoras, así que el día se cuenta desde la medianoche, y una aplicación empieza de noche
+day-type-the-hour-at-which-the = Escriba la hora a la que salen las aspersoras, si la primera aplicación no debe empezar tan temprano.
 
 ## core/day/road.rs
 
@@ -27,11 +27,11 @@ day-no-road = ningún camino
 
 ## core/day/sheet.rs
 
-day-is-recorded-as-sprayed = { $name } está registrada como aplicada.
+day-is-recorded-as-sprayed = { $name } está registrada como hecha.
 day-the-label-and-the-law-win = La etiqueta y la ley prevalecen sobre esta hoja; lea la etiqueta antes de mezclar.
 day-measure-before-each-start = Mida el viento, su dirección y la temperatura a la altura de la barra antes de cada comienzo; no aplique con inversión térmica ni hacia personas, agua, abejas o un cultivo sensible.
 day-not-counted-having-no-cards = No se cuentan, por no tener tarjetas: { $stopped }.
-day-no-rig-chosen = Sin pulverizador elegido
+day-no-rig-chosen = Sin aspersora elegida
 day-stops = { $count ->
         [one] { $count } Alto
        *[other] { $count } Altos
@@ -45,17 +45,17 @@ day-loads = { $count ->
        *[other] { $count } cargas
     }
 day-it-has-no-load = No tiene ninguna carga.
-day-start-not-typed = comienzo no anotado
+day-start-not-typed = inicio no anotado
 day-not-before = no antes de las { $strftime }
 day-not-all-of-this-time-is = No todo este tiempo está dentro de los límites
-day-in-bands-treated = { $area } en bandas, { $area2 } tratados
+day-in-bands-treated = { $area } en bandas, superficie tratada { $area2 }
 day-loads-and-amounts-here-are-of = { $words }; las cargas y cantidades de aquí son de toda la aplicación.
 day-too-short-for-it = { $longest }, demasiado corto para ella
-day-not-judged = no juzgado
+day-not-judged = sin evaluar
 day-no-hours = ninguna
 day-its-place-is-not-all-inside = { $best }; su lugar no está del todo dentro
-day-clean-out-the-rig = Limpie el pulverizador
-day-clean-out-the-rig-after = Limpie el pulverizador después de { $name } del { $day }, si no se ha hecho
+day-clean-out-the-rig = Limpie la aspersora
+day-clean-out-the-rig-after = Limpie la aspersora después de { $name } del { $day }, si no se ha hecho
 day-clean-out-from-to = de { $products } ({ $name }) a { $next }
 day-road = Camino
 day-left-over = { $loads }, sobran { $left }
@@ -68,12 +68,12 @@ day-begin-with-the-in-the-tank =
        *[yes] { "" }
     }
 day-sun-up = Sol { $sun }
-day-no-rig-leaves-before = Ningún pulverizador sale antes de las { $strftime }
-day-rigs-home-by = Pulverizadores de vuelta a las { $to } a más tardar
-day-rigs-home-by-on-the-next-day = Pulverizadores de vuelta a las { $to } del día siguiente a más tardar
+day-no-rig-leaves-before = Ninguna aspersora sale antes de las { $strftime }
+day-rigs-home-by = Aspersoras de vuelta a las { $to } a más tardar
+day-rigs-home-by-on-the-next-day = Aspersoras de vuelta a las { $to } del día siguiente a más tardar
 day-no-protective-equipment-is-typed = No hay equipo de protección anotado para { $names }; vea la etiqueta.
 day-no-re-entry-time-is-typed = No hay tiempo de reingreso anotado para { $names }; vea la etiqueta.
-day-there-is-no-forecast-of-this = No hay pronóstico para este día, así que no se juzga ninguna hora.
+day-there-is-no-forecast-of-this = No hay pronóstico para este día, así que no se evalúa ninguna hora.
 day-source-not-named = fuente sin nombre
 day-forecast-a-forecast-is-no-measurement = Pronóstico: { $source }. Un pronóstico no es una medición.
 day-forecast-read = Pronóstico: { $source }, leído el { $date }, { $time }. Un pronóstico no es una medición.
@@ -110,16 +110,16 @@ day-to-begin-with-filling-it-again = para empezar; no se cuenta volver a llenarl
 ## core/day/tell.rs
 
 day-of = { $name } del { $day }
-day-clean-the-rig-out-as-the = Limpie antes el pulverizador como dicen las etiquetas, si no se ha hecho desde entonces.
+day-clean-the-rig-out-as-the = Limpie antes la aspersora como dicen las etiquetas, si no se ha hecho desde entonces.
 day-clean-out-as-the-labels-say = Limpie como dicen las etiquetas, fíjela en un lugar antes de esa, o aplíquela otro día.
 day-no-order-without-that-is-as = Ningún orden sin eso es tan bueno en lo demás. Limpie como dicen las etiquetas, o aplíquela otro día.
 day-goes-to-after = { $name } va a { $fields } después de { $after }. { $says }
 day-goes-to-after-whether-traces-of = { $name } va a { $fields } después de { $after }; no se puede saber si restos de { $what } dañan lo que crece allí
-day-type-the-crop-by-its-usual = Escriba el cultivo con su nombre usual; donde siga sin conocerse, limpie el pulverizador como dicen las etiquetas.
+day-type-the-crop-by-its-usual = Escriba el cultivo por su nombre usual; donde siga sin conocerse, limpie la aspersora como dicen las etiquetas.
 day-with-what-is-held-no-order = Con lo que está fijado, ningún orden cuesta menos; esto está demostrado
 day-no-order-costs-less-this-is = Ningún orden cuesta menos; esto está demostrado
-day-being-home-sooner = estar antes de vuelta
-day-more-than-passes-on-one-rig = Más de { $exact } aplicaciones en un pulverizador se ordenan probando, así que puede escaparse un orden mejor; lo más que podría aventajar a este es: { $gain }
+day-being-home-sooner = volver antes
+day-more-than-passes-on-one-rig = Más de { $exact } aplicaciones en una aspersora se ordenan probando, así que puede escaparse un orden mejor; lo más que podría aventajar a este es: { $gain }
 day-held-at-place = Fijada en el lugar { $at }
 day-here-no-allowed-hours-are-long = Aquí no hay horas permitidas que alcancen para ella; estas son las primeras, con algunas dudosas entre ellas
 day-it-takes-the-same-spray-so = Lleva el mismo caldo, así que no necesita limpieza, y lo que sobre puede seguir en ella
@@ -135,31 +135,31 @@ day-held-at-their-places = Fijadas en sus lugares
 day-it-costs-nothing = { $who }: no cuesta nada
 day-let-it-go-to-have-the = Suéltela para volver a tener el mejor orden.
 day-no-order-leaves-room-for-its = ningún orden deja lugar para sus { $takes } junto a las otras aplicaciones
-day-its-do-not-end-before-the = sus { $takes } no terminan antes de que los pulverizadores deban estar de vuelta
+day-its-do-not-end-before-the = sus { $takes } no terminan antes de que las aspersoras deban estar de vuelta
 day-no-span-of-the-day-is = ningún lapso del día alcanza para sus { $takes }
 day-the-day-is-not-long-enough = el día no alcanza para sus { $takes }
 day-finds-no-place-on = { $name } no encuentra lugar el { $date }: { $no_place }
-day-move-it-to-another-day-or = Pásela a otro día o a otro pulverizador, o divídala.
+day-move-it-to-another-day-or = Pásela a otro día o a otra aspersora, o divídala.
 day-has-no-place-in-the-day = { $name } no tiene lugar en el día: no se sabe cuánto dura
-day-type-speed-boom-width-and-field = Escriba la velocidad, el ancho de la barra y la eficiencia de campo de su pulverizador.
+day-type-speed-boom-width-and-field = Escriba la velocidad, el ancho de la barra y la eficiencia de campo de su aspersora.
 day-has-no-place-without-a-field = { $name } no tiene lugar en el día: aún no tiene lote
 day-choose-its-fields = Elija sus lotes.
 day-has-no-place-without-ground = { $name } no tiene lugar en el día: sus lotes no tienen superficie
 day-type-the-areas-of-its-fields = Escriba sus superficies en Lotes.
 day-runs-past-midnight-until = { $name } pasa de la medianoche, hasta las { $strftime }
-day-type-the-hour-at-which-the-rigs-are-to = Escriba la hora a la que los pulverizadores deben estar de vuelta, si eso es demasiado tarde.
-day-the-forecast-does-not-tell-of = El pronóstico no dice nada del { $date }, así que las horas de las aplicaciones de { $rig_name } no se juzgan
+day-type-the-hour-at-which-the-rigs-are-to = Escriba la hora a la que las aspersoras deben estar de vuelta, si eso es demasiado tarde.
+day-the-forecast-does-not-tell-of = El pronóstico no dice nada del { $date }, así que las horas de las aplicaciones de { $rig_name } no se evalúan
 day-open-a-forecast-that-reaches-it = Abra un pronóstico que llegue hasta ese día.
 day-the-forecast-does-not-tell-of-date-and-no = El pronóstico no dice nada del { $date } y no hay anotada una hora a la que salga { $rig_name }, así que no se dicen horas, solo cuánto duran las cosas
-day-open-a-forecast-that-reaches-it-or-type-the = Abra un pronóstico que llegue hasta ese día, o escriba la hora a la que salen los pulverizadores.
+day-open-a-forecast-that-reaches-it-or-type-the = Abra un pronóstico que llegue hasta ese día, o escriba la hora a la que salen las aspersoras.
 day-hold-passes-at-places-where-you = Fije aplicaciones en lugares donde conozca un orden mejor.
 day-begins-with-spray-of-but-does = { $name } empieza con caldo de { $name2 }, pero no viene justo después
 day-begins-with-that-are-in-the = { $name } empieza con { $volume } que ya están en el tanque, y otra aplicación viene antes
 day-hold-both-at-places-where-one = Fije las dos en lugares donde una venga justo después de la otra, o quite de la aplicación lo que hay en el tanque.
-day-were-the-rigs-not-to-be = Si los pulverizadores no tuvieran que estar de vuelta a las { $strftime }, volvería a las { $strftime2 } con { $left_out } más aplicadas.
+day-were-the-rigs-not-to-be = Si las aspersoras no tuvieran que estar de vuelta a las { $strftime }, volvería a las { $strftime2 } con más aplicaciones hechas: { $left_out }.
 day-how-fast-is-on-the-road = qué tan rápido va { $rig_name } por el camino
 day-not-known-and-counted-as-nothing = { $rig_name }: no se conoce y se cuenta como nada: { $missing }
-day-type-roads-with-the-fields-and = Escriba los caminos con los lotes, y la velocidad en el camino con el pulverizador.
+day-type-roads-with-the-fields-and = Escriba los caminos con los lotes, y la velocidad en el camino con la aspersora.
 
 ## core/day/words.rs
 
@@ -199,7 +199,7 @@ day-clean-out-fewer = { $count ->
        *[other] { $number } limpiezas menos
     }
 day-less-for-cleaning-and-road = { $time } menos de limpieza y camino
-day-home-sooner = { $time } antes de vuelta
+day-home-sooner = de vuelta { $time } antes
 day-more-without-a-place = { $more } más sin lugar
 day-more-that-do-not-come-right = { $count ->
         [one] { $passes } más que no viene justo después de la que le deja el caldo
@@ -212,5 +212,5 @@ day-clean-out-more = { $count ->
        *[other] { $number } limpiezas más
     }
 day-more-for-cleaning-and-road = { $time } más de limpieza y camino
-day-home-later = { $time } después de vuelta
+day-home-later = de vuelta { $time } después
 day-than-in-the-best-order = { $parts } que en el mejor orden

@@ -13,8 +13,8 @@ farm-whole-containers-little-measuring = envases enteros, poco medir
 farm-amounts-close-to-exact = cantidades casi exactas
 farm-another-crop = otro cultivo
 farm-a-variety-that-stands-other-products = una variedad que tolera otros productos
-farm-a-strip-that-a-label-keeps = una franja que una etiqueta guarda hasta un vecino
-farm-another-owner = otro dueño
+farm-a-strip-that-a-label-keeps = una franja que una etiqueta exige hacia un vecino
+farm-another-owner = otro propietario
 
 ## core/farm/calibration.rs
 
@@ -31,16 +31,16 @@ farm-so-many = { $count } { $kind ->
            *[other] lotes
         }
         [surrounding] { $count ->
-            [one] alrededor
-           *[other] alrededores
+            [one] elemento del entorno
+           *[other] elementos del entorno
         }
         [water] { $count ->
             [one] agua
            *[other] aguas
         }
         [rig] { $count ->
-            [one] pulverizador
-           *[other] pulverizadores
+            [one] aspersora
+           *[other] aspersoras
         }
         [product] { $count ->
             [one] producto
@@ -83,15 +83,15 @@ farm-so-many = { $count } { $kind ->
            *[other] tarjetas emitidas
         }
     }
-farm-added = { $what }, nuevo: { $names }
-farm-gone = { $what }, quitado: { $names }
-farm-changed = { $what }, cambiado: { $names }
+farm-added = { $what }, alta: { $names }
+farm-gone = { $what }, baja: { $names }
+farm-changed = { $what }, cambio: { $names }
 farm-and-more = { $names } y { $more } más
 farm-in-another-order = { $kind ->
         [field] lotes
-        [surrounding] alrededores
+        [surrounding] elementos del entorno
         [water] aguas
-        [rig] pulverizadores
+        [rig] aspersoras
         [product] productos
         [advice] consejos
         [law] leyes
@@ -125,7 +125,7 @@ farm-before = { $new }, antes { $old }
 ## core/farm/field.rs
 
 farm-stated = declarada
-farm-from-the-boundary = por el límite
+farm-from-the-boundary = por el lindero
 
 ## core/farm/forecast.rs
 
@@ -142,7 +142,7 @@ farm-day-and-time = día y hora
 farm-time-of-day = hora del día
 farm-air-higher-up = aire a mayor altura
 farm-dew-point = punto de rocío
-farm-wind-from = viento del
+farm-wind-from = viento desde
 farm-chance-of-rain = probabilidad de lluvia
 
 ## core/farm/label.rs
@@ -211,7 +211,7 @@ farm-uan = UAN
 farm-even = equilibrado
 farm-at-the-field-from-a-nurse = en el lote, desde un tanque nodriza
 farm-in-the-yard = en el patio
-farm-urea-ammonium-nitrate = urea y nitrato de amonio en solución
+farm-urea-ammonium-nitrate = urea nitrato de amonio
 farm-liquid-fertilizer = fertilizante líquido
 farm-weed-control = control de malezas
 farm-crop-safety = seguridad del cultivo
@@ -243,7 +243,7 @@ farm-growth-regulator = regulador de crecimiento
 farm-water-conditioner = acondicionador de agua
 farm-foliar-feed = fertilizante foliar
 farm-charge-not-stated = carga no declarada
-farm-spray-grade = grado para aplicación
+farm-spray-grade = grado para aspersión
 farm-fertilizer-grade = grado fertilizante
 farm-non-ionic-surfactant = surfactante no iónico
 farm-crop-oil-concentrate = concentrado de aceite agrícola
@@ -275,7 +275,7 @@ farm-is-no-well-known-text-of = "{ $it }" no es un texto bien conocido (WKT) de 
 farm-a-shape-is-a-point-a = una figura es un punto, una línea, un polígono o varios de uno de estos, no { $it }
 farm-the-shape-has-no-points = la figura no tiene puntos
 farm-longitude-latitude-is-off-the-globe = longitud { $it }, latitud { $other } está fuera del globo; una longitud es de -180 a 180, una latitud de -90 a 90, la longitud va primero
-farm-bare-figure = una figura sola
+farm-bare-figure = una figura simple
 
 ## core/farm/sun_time.rs
 

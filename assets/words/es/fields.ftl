@@ -1,6 +1,6 @@
 ## desk/views/fields/barred.rs
 
-fields-what-may-not-go-on-it = Lo que no se le puede aplicar ni hacer en él
+fields-what-may-not-go-on-it = Lo que no se le debe aplicar ni hacer en él
 fields-nothing-as-far-as-the-labels = Nada, hasta donde están anotadas las etiquetas: ningún total ni número está agotado, y no corren días.
 fields-until = hasta { $until }
 fields-as-long-as-this-crop-stands = mientras este cultivo esté en pie
@@ -26,8 +26,8 @@ fields-months-label-of-as-typed-sprayed = { $months } meses; etiqueta de { $at }
 fields-no-field-has-a-boundary-and = Ningún lote tiene lindero y no hay nada dibujado entre los lotes, así que no hay nada que exportar
 fields-the-boundaries-were-not-saved = Los linderos no se guardaron
 fields-saved-as = { $count ->
-        [one] { $count } lindero o alrededor guardado como { $path }{ $since }
-       *[other] { $count } linderos y alrededores guardados como { $path }{ $since }
+        [one] { $count } lindero o elemento del entorno guardado como { $path }{ $since }
+       *[other] { $count } linderos y elementos del entorno guardados como { $path }{ $since }
     }
 fields-the-farm-has-no-pass-yet = La finca aún no tiene ninguna aplicación; planee una primero en Cargas de tanque
 fields-no-task-data-of = No hay datos de tarea de "{ $name }": { $why }
@@ -51,7 +51,10 @@ fields-came = { $name } se usó { $all }
 fields-by = Según: { $source }
 fields-what-it-got = Lo que recibió
 fields-nothing-is-recorded-on-it-yet = Aún no hay nada registrado en él.
-fields-older-ones-stand-in-the-season = { $older } anteriores están en la bitácora de la temporada
+fields-older-ones-stand-in-the-season = { $older ->
+    [one] { $older } anterior está en la bitácora de la temporada
+   *[other] { $older } anteriores están en la bitácora de la temporada
+}
 fields-again = { $words } otra vez
 
 ## desk/views/fields/ground.rs
@@ -98,7 +101,7 @@ fields-in-place-of-a-boundary-of = { $text }; en lugar de un lindero de { $area 
 ## desk/views/fields/import/mod.rs
 
 fields-the-boundaries-were-not-read = Los linderos no se leyeron
-fields-is-read = Se está leyendo { $source }
+fields-is-read = Se leyó { $source }
 fields-boundaries-from = Linderos de { $source }
 fields-leave-all-out = Dejar fuera todo
 fields-piece = pieza
@@ -109,8 +112,8 @@ fields-of-ground-in-this-file-nothing = { $count ->
        *[other] { $count } piezas de terreno en este archivo ({ $kind }). Nada cambia antes de que usted las tome.
     }
 fields-of-ground-in-this-file-refused = { $count ->
-        [one] { $count } pieza de terreno en este archivo ({ $kind }), { $refused } rechazadas. Nada cambia antes de que usted las tome.
-       *[other] { $count } piezas de terreno en este archivo ({ $kind }), { $refused } rechazadas. Nada cambia antes de que usted las tome.
+        [one] { $count } pieza de terreno en este archivo ({ $kind }), rechazadas: { $refused }. Nada cambia antes de que usted las tome.
+       *[other] { $count } piezas de terreno en este archivo ({ $kind }), rechazadas: { $refused }. Nada cambia antes de que usted las tome.
     }
 fields-the-file-holds-nothing-that-can = El archivo no contiene nada que se pueda tomar.
 fields-pieces-are-refused = { $count ->
@@ -151,14 +154,14 @@ fields-taken-from = Tomado de { $source }: { $words }
 ## desk/views/fields/import/piece.rs
 
 fields-in-the-file = en el archivo
-fields-what-becomes-of-it = qué será de ella
+fields-what-becomes-of-it = qué se hará con ella
 fields-mended = { $place }; corregido: { $mended }
 fields-a-new-field = un lote nuevo
 fields-the-boundary-of = el lindero de
 fields-among-the-fields = entre los lotes: { $kind }
 fields-a-gateway-of = una entrada de
 fields-left-out = se deja fuera
-fields-what-becomes-of = Qué será de { $named }
+fields-what-becomes-of = Qué se hará con { $named }
 fields-field-of = Lote de { $named }
 fields-a-field-without-a-name = un lote sin nombre
 
@@ -203,7 +206,7 @@ fields-chosen = { $words }; elegido: { $name }, { $area }, { $said }
 fields-growth-stage = etapa de crecimiento
 fields-re-entry = reingreso
 fields-last-spray = última aplicación
-fields-planned-on-a-day = planeado en un día
+fields-planned-on-a-day = planeado para un día
 fields-no-crop-typed = cultivo no anotado
 fields-no-stage-typed = etapa no anotada
 fields-others = { $count ->
@@ -224,12 +227,12 @@ fields-keep-out-until = no entre hasta { $moment } ({ $product })
 fields-no-re-entry-time-typed = tiempo de reingreso no anotado: { $product }, { $date }
 fields-re-entry-time-is-over = el tiempo de reingreso ya pasó
 fields-no-spray-in-30-days = ninguna aplicación en 30 días
-fields-keep-out = no entre
+fields-keep-out = no entrar
 fields-not-known-see-the-label = no se sabe; vea la etiqueta
 fields-time-is-over-as-typed = el tiempo ya pasó, según lo anotado
 fields-recorded = registrado: { $names }
 fields-not-planned = sin planear
-fields-planned-on = planeado el { $day }
+fields-planned-on = planeado para el { $day }
 fields-planned-and-recorded = planeado y registrado
 
 ## desk/views/fields/map/edit.rs
@@ -238,7 +241,10 @@ fields-left-as-it-was = Se deja como estaba: { $why }
 
 ## desk/views/fields/map/furniture.rs
 
-fields-and-more-fields = y { $left_out } lotes más
+fields-and-more-fields = { $left_out ->
+    [one] y { $left_out } lote más
+   *[other] y { $left_out } lotes más
+}
 
 ## desk/views/fields/map/labels.rs
 
@@ -260,7 +266,7 @@ fields-gateway-name = entrada { $name }
 fields-drawing-the = Dibujando: { $what }
 fields-drawing-the-of = Dibujando: { $what } de { $name }
 fields-click-where-it-lies-or-type = Haga clic donde está, o escríbalo. Escape lo descarta.
-fields-click-point-after-point-or-type = Haga clic punto tras punto, o escríbalos. Retroceso quita el último, Intro o un doble clic termina, Escape lo descarta.
+fields-click-point-after-point-or-type = Haga clic punto tras punto, o escríbalos. Retroceso quita el último, Enter o un doble clic termina, Escape lo descarta.
 fields-latitude-longitude = latitud, longitud
 fields-latitude-and-longitude-of-the-point = Latitud y longitud del punto
 fields-add-the-point = Agregar el punto
@@ -270,14 +276,14 @@ fields-not-enough-points-yet = Aún no hay bastantes puntos
 fields-drop-it = Descartarlo
 fields-point-of = punto { $at } de { $all }
 fields-moving-points-of = Moviendo puntos de { $name }
-fields-drag-a-point-click-an-edge = Arrastre un punto; haga clic en un borde para poner uno; Suprimir quita el elegido. Escape termina.
+fields-drag-a-point-click-an-edge = Arrastre un punto; haga clic en un borde para poner uno; Supr quita el elegido. Escape termina.
 fields-point-before = Punto anterior
 fields-next-point = Punto siguiente
 fields-latitude-and-longitude-of-the-chosen = Latitud y longitud del punto elegido
 fields-put-one-in-after-it = Poner uno después
 fields-take-it-out = Quitarlo
 fields-done = Listo
-fields-planned-for-wind-from = planeado para viento de
+fields-planned-for-wind-from = planeado para viento del
 fields-wind-that-the-pass-is-planned = Viento para el que está planeada la aplicación
 fields-as-forecast = según el pronóstico
 fields-no-field-is-chosen = No hay ningún lote elegido.
@@ -291,9 +297,9 @@ fields-open-its-page = Abrir su página
 fields-remove-its-boundary = Eliminar su lindero
 fields-remove-the-boundary-the-field-stays = ¿Eliminar el lindero? El lote se queda, con su superficie declarada.
 fields-what-it-is = Qué es
-fields-name-of-the-surrounding = Nombre de lo que hay alrededor
+fields-name-of-the-surrounding = Nombre del elemento del entorno
 fields-name-such-as-mill-creek = nombre, como arroyo del Molino
-fields-note-on-the-surrounding = Nota sobre lo que hay alrededor
+fields-note-on-the-surrounding = Nota sobre el elemento del entorno
 fields-note-such-as-whom-to-call = nota, como a quién llamar
 fields-move-its-points = Mover sus puntos
 fields-remove-it-from-the-map = Eliminarlo del mapa
@@ -307,7 +313,7 @@ fields-remove-the-gateway = Eliminar la entrada
 fields-remove-the-gateway-a65 = ¿Eliminar la entrada?
 fields-picture-under-the-map = Imagen bajo el mapa
 fields-none-yet-a-png-or-jpeg = aún ninguna; PNG o JPEG con el norte arriba
-fields-choose-a-picture = Elija una imagen…
+fields-choose-a-picture = Elegir una imagen…
 fields-strength = intensidad
 fields-strength-of-the-picture = Intensidad de la imagen
 fields-take-the-picture-out = Quitar la imagen
@@ -411,9 +417,9 @@ fields-among-the-fields-45d = Entre los lotes
 
 ## desk/views/fields/map/wind.rs
 
-fields-wind-from = viento de { $point }
+fields-wind-from = viento del { $point }
 fields-as-planned-for = como se planeó para el { $date }
-fields-wind-from-point-speed = viento de { $point }, { $speed }
+fields-wind-from-point-speed = viento del { $point }, { $speed }
 fields-forecast = pronóstico, { $date } { $time }
 
 ## desk/views/fields/mod.rs
@@ -450,8 +456,8 @@ fields-as-on-the-evening-of-the = Como en la noche del { $day }, el día del úl
 fields-as-on-day-strftime = Al { $day }, { $time }.
 fields-as-typed-from-the-labels-the = { $words } Como está anotado de las etiquetas; rigen la etiqueta y la ley local.
 fields-more-stays-unsprayed-than-there-is = queda sin aplicar más de lo que hay; corrija las superficies
-fields-of-which-can-be-sprayed = { $ground }, de las cuales { $sprayable } se pueden aplicar
-fields-all-of-it-to-be-sprayed = { $ground }, todas por aplicar
+fields-of-which-can-be-sprayed = { $ground }; se pueden aplicar { $sprayable }
+fields-all-of-it-to-be-sprayed = { $ground }, todo por aplicar
 
 ## desk/views/fields/roads.rs
 
@@ -460,7 +466,7 @@ fields-road-to = Camino a { $name }
 fields-by-the-yard = por el patio
 fields-from-gate-to-gate = de entrada a entrada
 fields-take-out-the-road = Quitar el camino a { $name }
-fields-none-is-typed-from-field-to = Ninguno anotado: de lote a lote el pulverizador pasa por el patio.
+fields-none-is-typed-from-field-to = Ninguno anotado: de lote a lote la aspersora pasa por el patio.
 fields-add-a-road-to = + Agregar un camino a…
 fields-add-a-road-to-another-field = Agregar un camino a otro lote
 fields-not-on-the-farm = { $id } (no está en la finca)
@@ -477,7 +483,7 @@ fields-harvest-intervals-are-judged-against-it = los intervalos a la cosecha se 
 fields-road-from-the-yard = camino desde el patio
 fields-road-from-the-yard-to-the = Camino desde el patio hasta la entrada
 fields-not-known = no se sabe
-fields-to-its-gate-for-the-time = hasta su entrada; para el tiempo que toma una aplicación
+fields-to-its-gate-for-the-time = hasta su entrada; para el tiempo que dura una aplicación
 fields-section-township-range-or-latitude-longitude = sección, municipio (township), rango (range); o latitud, longitud
 fields-location = Ubicación
 fields-parcel = Parcela

@@ -27,7 +27,7 @@ file-the-files-other-figures-have-a = las otras cifras del archivo tienen coma d
 
 ## file/forecast_csv/read.rs
 
-file-the-times-are-given-against-utc = las horas están dadas contra UTC; anote la zona horaria de la finca en la bodega, en la página de la finca, para poder pasarlas a su reloj
+file-the-times-are-given-against-utc = las horas están dadas respecto a UTC; anote la zona horaria de la finca en la bodega, en la página de la finca, para poder pasarlas a su reloj
 file-the-file-holds-hours-a-forecast = el archivo contiene { $found } horas; un pronóstico tiene a lo más { $most_hours }, así que recórtelo a los días que importan
 file-the-file-has-no-column-choose = el archivo no tiene la columna "{ $name }"; elija de nuevo qué contienen sus columnas
 file-and-both-hold-choose-one-of = "{ $other }" y "{ $name }" contienen ambas { $holds }; elija una de ellas
@@ -38,7 +38,7 @@ file-day-and-time-stand-in-one = el día y la hora están en una sola columna, a
 file-choose-the-column-that-holds-the = elija la columna que contiene la hora del día
 file-choose-the-column-that-holds-the-day = elija la columna que contiene el día
 file-choose-the-column-that-holds-day = elija la columna que contiene el día y la hora
-file-choose-at-least-one-column-of = elija al menos una columna del tiempo
+file-choose-at-least-one-column-of = elija al menos una columna del clima
 file-is-no-way-to-write-a = "{ $unit }" no es una forma conocida de escribir un día; elija otra
 file-it-has-and-the-header-has = { $count ->
         [one] tiene { $count } columna y el encabezado tiene { $columns }
@@ -281,7 +281,7 @@ file-unit-of-the-amount = unidad de la cantidad
 file-spray-over-ground = caldo por superficie
 file-spray-volume = volumen de caldo
 file-boom-height = altura de la barra
-file-wind-from = viento de
+file-wind-from = viento desde
 file-weeds-or-pests = malezas o plagas
 file-holds-day = día
 file-holds-start = inicio
@@ -298,7 +298,7 @@ file-holds-lot = partida
 file-holds-rate = dosis
 file-holds-amount = cantidad
 file-holds-water = agua
-file-holds-rig = pulverizador
+file-holds-rig = aspersora
 file-holds-nozzles = boquillas
 file-holds-pressure = presión
 file-holds-speed = velocidad
@@ -381,7 +381,7 @@ file-the-figures-in-on-line-comes = las cifras de "{ $heading }" { $like ->
 
 file-the-farm-could-not-be-written = la finca no se pudo escribir como texto: { $it }
 file-larger-than-a-farm = el archivo pasa de { $mb } MB, así que no es un archivo de finca: { $path }
-file-changed-by-something-else = otra cosa cambió el archivo desde que se abrió; guarde con otro nombre, o ábralo otra vez: { $path }
+file-changed-by-something-else = otro programa cambió el archivo desde que se abrió; guarde con otro nombre, o ábralo otra vez: { $path }
 file-marked-read-only = el archivo está marcado como de solo lectura, así que se deja como está; quite la marca o guarde con otro nombre: { $path }
 file-could-not-be-replaced = el archivo no se pudo reemplazar, y escribirlo en su lugar falló: { $source }; la finca completa está en { $copy }, así que conserve ese archivo: { $path }
 file-farm-has-grown = la finca creció a más de { $mb } MB, que no se podrían abrir de nuevo, así que no se guarda; saque temporadas viejas, o guárdelas primero con otro nombre: { $path }

@@ -5,23 +5,23 @@ ground-to-to = { $from } a { $to } ({ $to_degrees }° a { $to_degrees2 }°)
 
 ## core/ground/mod.rs
 
-ground-mind-the-wind = Cuide el viento mientras aplica: donde gire hacia allí, deje la franja.
+ground-mind-the-wind = Cuide el viento mientras aplica: donde el viento gire hacia allí, deje la franja.
 ground-stated = declarada
 ground-ground-of = Terreno de { $name }
-ground-is-to-go-by-its-boundary = { $name } debe ir por su límite, y no hay ninguno dibujado; cuenta la superficie declarada
-ground-draw-or-import-its-boundary-in = Dibuje o importe su límite en Lotes, o deje que vaya por la superficie declarada.
-ground-its-boundary-holds-are-stated-the = { $name }: su límite contiene { $measured }, están declarados { $area }{ $than ->
+ground-is-to-go-by-its-boundary = { $name } debe regirse por su lindero, y no hay ninguno dibujado; cuenta la superficie declarada
+ground-draw-or-import-its-boundary-in = Dibuje o importe su lindero en Lotes, o deje que se rija por la superficie declarada.
+ground-its-boundary-holds-are-stated-the = { $name }: su lindero encierra { $measured }, están declarados { $area }{ $than ->
         [less] , es decir { $differs } menos
         [more] , es decir { $differs } más
        *[none] { "" }
     }; { $from ->
-        [boundary] el plan va por el límite
-       *[stated] el plan va por la superficie declarada
+        [boundary] el plan se rige por el lindero
+       *[stated] el plan se rige por la superficie declarada
     }
-ground-mend-the-area-or-the-boundary = Corrija la superficie o el límite en Lotes, o elija cuál de los dos cuenta.
+ground-mend-the-area-or-the-boundary = Corrija la superficie o el lindero en Lotes, o elija cuál de los dos cuenta.
 ground-where-the-wind-blows-toward-it = , donde el viento sopla hacia allí
 ground-its-words-are = { " " }(sus palabras son "{ $to }")
-ground-keeps-from = { $who } guarda { $wide } hasta { $what }{ $by_kind }{ $down }
+ground-keeps-from = { $who } exige dejar { $wide } hasta { $what }{ $by_kind }{ $down }
 ground-along-of-its-edge = , a lo largo de { $edge } de su borde
 ground-of-stay-unsprayed = { $area } de { $name } quedan sin aplicar{ $along }
 ground-the-wind-planned-for-does-not = { $head }; el viento previsto no lleva de { $name } hacia allí
@@ -34,11 +34,11 @@ ground-take-the-field-out-or-choose = Quite el lote, o elija otros productos.
 ground-of-are-planned-beside-the-strips = Están planeados { $part } de { $name }; fuera de las franjas se pueden aplicar { $sprayable }
 ground-lower-the-ground-typed-for-the = Reduzca el terreno anotado para la aplicación, o retírelo.
 ground-something-that-is-not-named = algo que no se nombra
-ground-keeps-from-whether-that-means-closer = { $speaker } guarda { $width } hasta { $to }; si eso se refiere a { $names }, a menos de esa distancia de { $name }, no se puede saber por sus palabras
+ground-keeps-from-whether-that-means-closer = { $speaker } exige dejar { $width } hasta { $to }; si eso se refiere a { $names }, a menos de esa distancia de { $name }, no se puede saber por sus palabras
 ground-choose-on-the-map-what-it = Elija en el mapa qué es, o nómbrelo con las palabras de la etiqueta; si no, deje usted mismo la franja.
-ground-within-the-boundary-on-wgs-84 = dentro del límite, en WGS 84
-ground-the-plan-goes-by-the-area = el plan va por la superficie { $from ->
-        [boundary] del límite
+ground-within-the-boundary-on-wgs-84 = dentro del lindero, en WGS 84
+ground-the-plan-goes-by-the-area = el plan se rige por la superficie { $from ->
+        [boundary] del lindero
        *[stated] declarada
     }
 ground-stays-unsprayed = − queda sin aplicar

@@ -23,14 +23,14 @@ label-days = { $days ->
 label-asks-for-nozzles-at-most-above = { $speaker } pide boquillas a { $most } como máximo sobre lo que se aplica; las de esta aplicación están a { $height }
 label-lower-the-boom-and-type-the = Baje la barra y escriba la altura en la aplicación.
 label-the-height-of-the-boom-is = La altura de la barra no está anotada; { $asked }
-label-type-the-height-of-the-nozzles = Escriba la altura de las boquillas sobre el cultivo en el pulverizador o en la aplicación.
+label-type-the-height-of-the-nozzles = Escriba la altura de las boquillas sobre el cultivo en la aspersora o en la aplicación.
 
 ## core/label/buffer.rs
 
 label-keeps-from-that-is-away =
     { $downwind ->
-        [yes] { $who } guarda { $width }, a favor del viento, respecto a
-       *[no] { $who } guarda { $width } respecto a
+        [yes] { $who } exige dejar { $width }, a favor del viento, hasta
+       *[no] { $who } exige dejar { $width } hasta
     } { $what }; eso, { $side_is_typed ->
         [yes] al lado { $side } de
        *[no] junto a
@@ -47,8 +47,8 @@ label-leave-a-strip-of-unsprayed-along = { $which ->
     }
 label-keeps-from-how-far-that-lies =
     { $downwind ->
-        [yes] { $who } guarda { $width }, a favor del viento, respecto a
-       *[no] { $who } guarda { $width } respecto a
+        [yes] { $who } exige dejar { $width }, a favor del viento, hasta
+       *[no] { $who } exige dejar { $width } hasta
     } { $what }; no está anotado a qué distancia queda eso, { $side_is_typed ->
         [yes] al lado { $side } de
        *[no] junto a
@@ -77,16 +77,16 @@ label-move-the-pass-or-choose-another = Cambie la fecha de la aplicación o elij
 ## core/label/droplets.rs
 
 label-the-droplet-class-of-this-pass = La clase de gota de esta aplicación no está anotada
-label-copy-the-class-from-the-nozzle = Copie la clase de la tabla del fabricante de la boquilla en el pulverizador o en la aplicación.
+label-copy-the-class-from-the-nozzle = Copie la clase de la tabla del fabricante de la boquilla en la aspersora o en la aplicación.
 label-the-droplet-classes-of-are-not = Las clases de gota de { $name } no están anotadas
 label-copy-them-from-the-nozzle-makers = Cópielas de la tabla del fabricante de la boquilla en el juego, en la bodega.
 label-the-pressure-of-is-not-known = No se conoce la presión de { $name }, y por eso tampoco sus gotas
 label-type-what-its-setting-lacks-or = Escriba lo que falta en su ajuste, o la clase de la aplicación.
 label-the-droplet-table-of-does-not = La tabla de gotas de { $name } no llega a { $pressure }
 label-change-speed-volume-or-set-or = Cambie la velocidad, el volumen o el juego, o escriba más líneas de la tabla del fabricante de la boquilla.
-label-take-a-coarser-set-or-less = Tome un juego de gota más gruesa o baje la presión: maneje más despacio o aplique menos volumen.
+label-take-a-coarser-set-or-less = Tome un juego de gota más gruesa o baje la presión: avance más despacio o aplique menos volumen.
 label-choose-a-coarser-nozzle-or-less = Elija una boquilla de gota más gruesa o baje la presión, y escriba la clase de ese ajuste.
-label-take-a-finer-set-or-more = Tome un juego de gota más fina o suba la presión: maneje más rápido o aplique más volumen.
+label-take-a-finer-set-or-more = Tome un juego de gota más fina o suba la presión: avance más rápido o aplique más volumen.
 label-choose-a-finer-nozzle-or-more = Elija una boquilla de gota más fina o suba la presión, y escriba la clase de ese ajuste.
 label-droplets-are-finer = { $who } pide gotas { $asked }; las de esta aplicación son { $classes }, o sea más finas
 label-droplets-are-coarser = { $who } pide gotas { $asked }; las de esta aplicación son { $classes }, o sea más gruesas
@@ -97,10 +97,10 @@ label-droplets-not-known = { $why }; { $asked }
 
 ## core/label/ground_speed.rs
 
-label-asks-for-at-most-over-ground = { $speaker } pide { $most } como máximo sobre el terreno; en esta aplicación se maneja a { $speed }
+label-asks-for-at-most-over-ground = { $speaker } pide una velocidad de avance de { $most } como máximo; en esta aplicación se avanza a { $speed }
 label-drive-slower-with-a-set-that = Maneje más despacio, con un juego que convenga a esa velocidad.
 label-the-speed-of-this-pass-is = La velocidad de esta aplicación no está anotada; { $asked }
-label-type-the-speed-for-the-rig = Escriba la velocidad en el pulverizador o en la aplicación.
+label-type-the-speed-for-the-rig = Escriba la velocidad en la aspersora o en la aplicación.
 
 ## core/label/groups.rs
 
@@ -131,8 +131,8 @@ label-norsworthy-et-al-2012-weed-science = Norsworthy et al. 2012, Weed Science 
 
 ## core/label/harvest.rs
 
-label-may-not-be-harvested-before-keeps = { $name } no puede cosecharse antes del { $earliest }: { $product } exige { $most } días
-label-type-the-expected-day-of-harvest = Escriba el día de cosecha esperado en la página del lote para que esto se juzgue.
+label-may-not-be-harvested-before-keeps = { $name } no debe cosecharse antes del { $earliest }: { $product } exige { $most } días
+label-type-the-expected-day-of-harvest = Escriba el día de cosecha esperado en la página del lote para que esto se evalúe.
 label-keeps-days-to-harvest-is-expected = { $name } exige { $days } días hasta la cosecha; se espera cosechar { $name2 } { $left } días después de esta aplicación
 label-harvest-not-before-or-choose-another = No coseche antes del { $days }, o elija otro producto.
 label-had-on-which-keeps-it-from = { $name } recibió { $name2 } el { $date }, lo que impide cosecharlo hasta el { $until }; su cosecha se espera el { $harvest }
@@ -140,7 +140,7 @@ label-harvest-not-before = No coseche antes del { $until }.
 
 ## core/label/laws.rs
 
-label-speaks-of-which-is-not-judged = { $source } habla de { $says }, que no se juzga cuando lo dice una ley
+label-speaks-of-which-is-not-judged = { $source } habla de { $says }, que no se evalúa cuando lo dice una ley
 label-hold-this-pass-against-it-yourself = Compare usted mismo esta aplicación con ella.
 
 ## core/label/mod.rs
@@ -181,19 +181,19 @@ label-group-product = producto del grupo { $group }
 
 ## core/label/partners.rs
 
-label-may-not-be-mixed-with-is = { $name } no puede mezclarse con { $what }; { $name2 } está en la mezcla
+label-may-not-be-mixed-with-is = { $name } no debe mezclarse con { $what }; { $name2 } está en la mezcla
 label-take-one-of-the-two-out = Saque uno de los dos, o aplíquelos en dos aplicaciones.
-label-not-together-with-these-words-are = { $name }: no junto con { $words }; estas palabras no se juzgan por completo
+label-not-together-with-these-words-are = { $name }: no junto con { $words }; estas palabras no se evalúan por completo
 label-read-the-mix-against-them-or = Compare la mezcla con ellas, o escriba cada compañero por su ingrediente activo, su grupo, su clase o su nombre.
-label-may-not-come-within-same-day = { $name } no puede aplicarse a menos de { $days } de { $what }; { $field } recibió { $partner } el { $date }, el mismo día
-label-may-not-come-within-before = { $name } no puede aplicarse a menos de { $days } de { $what }; { $field } recibió { $partner } el { $date }, { $apart } antes de esta aplicación
-label-may-not-come-within-after = { $name } no puede aplicarse a menos de { $days } de { $what }; { $field } recibió { $partner } el { $date }, { $apart } después de esta aplicación
-label-may-not-come-within-of-of = { $name } no puede aplicarse a menos de { $days } de { $what }; "{ $name2 }" del { $date } pone { $name3 } en { $name4 }
+label-may-not-come-within-same-day = { $name } no debe aplicarse a menos de { $days } de { $what }; { $field } recibió { $partner } el { $date }, el mismo día
+label-may-not-come-within-before = { $name } no debe aplicarse a menos de { $days } de { $what }; { $field } recibió { $partner } el { $date }, { $apart } antes de esta aplicación
+label-may-not-come-within-after = { $name } no debe aplicarse a menos de { $days } de { $what }; { $field } recibió { $partner } el { $date }, { $apart } después de esta aplicación
+label-may-not-come-within-of-of = { $name } no debe aplicarse a menos de { $days } de { $what }; "{ $name2 }" del { $date } pone { $name3 } en { $name4 }
 label-move-one-of-the-two-passes = Cambie la fecha de una de las dos aplicaciones.
 
 ## core/label/plant_back.rs
 
-label-may-not-be-planted-before = { $names }: { $crop } no puede sembrarse antes del { $day }, { $words }
+label-may-not-be-planted-before = { $names }: { $crop } no debe sembrarse antes del { $day }, { $words }
 label-cold-and-drought-lengthen-what-the = El frío y la sequía alargan el plazo con que cuenta la etiqueta; vea si ella lo dice.
 label-months-after = { $months } meses después de { $name }
 label-the-label-of-names-when-other = La etiqueta de { $name } dice cuándo pueden seguir otros cultivos, pero no { $next }, según lo anotado
@@ -214,8 +214,8 @@ label-write-stages-like-v6-r1-or = Escriba las etapas como V6, R1 o BBCH 14.
 label-a-field-without-a-crop = un lote sin cultivo
 label-has-no-rate-for-as-its = { $name } no tiene dosis para { $crop }, según lo anotado de su etiqueta
 label-has-no-rate-for-at-stage = { $name } no tiene dosis para { $crop } en { $stage }, según lo anotado de su etiqueta
-label-if-the-label-has-one-type = Si la etiqueta tiene una, escríbala en la bodega; si no, el producto no puede usarse aquí.
-label-no-rate-is-typed-from-the = No hay ninguna dosis anotada de la etiqueta de { $name }, así que su dosis no se juzga
+label-if-the-label-has-one-type = Si la etiqueta tiene una, escríbala en la bodega; si no, el producto no debe usarse aquí.
+label-no-rate-is-typed-from-the = No hay ninguna dosis anotada de la etiqueta de { $name }, así que su dosis no se evalúa
 label-type-the-labels-rate-in-the = Escriba la dosis de la etiqueta en la bodega.
 label-is-planned-at-on-its-label = { $name } está planeado a { $planned } en { $crop }; su etiqueta permite { $shown }
 label-though-another-statement-of-the-label = { $text }, aunque otra indicación de la etiqueta permite más
@@ -227,8 +227,8 @@ label-less-than-the-labels-rate-may = Menos que la dosis de la etiqueta puede fa
 
 ## core/label/re_entry.rs
 
-label-nobody-enters-without-protection-for-h = Nadie entra sin protección durante { $hours } h después de terminar de aplicar, según la etiqueta de { $speaker }
-label-nobody-enters-where = Nadie entra sin protección durante { $hours } h después de terminar de aplicar { $doubt }, según la etiqueta de { $speaker }
+label-nobody-enters-without-protection-for-h = Nadie debe entrar sin protección durante { $hours } h después de terminar de aplicar, según la etiqueta de { $speaker }
+label-nobody-enters-where = Nadie debe entrar sin protección durante { $hours } h después de terminar de aplicar { $doubt }, según la etiqueta de { $speaker }
 
 ## core/label/restricted.rs
 
@@ -247,7 +247,7 @@ label-the-season-total-of-is-typed = El total de la temporada de { $active } est
 label-type-it-like-4-lb-ae = Escríbalo como "4 lb ae/ac".
 label-counts-as-the-season-total-as = { $name } cuenta { $active } como { $short }, el total de la temporada como { $basis }
 label-type-both-on-one-basis = Escriba los dos sobre la misma base.
-label-the-in-cannot-be-reckoned-without = Sin su densidad no se puede calcular cuánto { $active } hay en { $name }, así que el total de la temporada no se juzga
+label-the-in-cannot-be-reckoned-without = Sin su densidad no se puede calcular cuánto { $active } hay en { $name }, así que el total de la temporada no se evalúa
 label-type-the-density-in-the-shed = Escriba la densidad en la bodega.
 label-this-pass-was-recorded-on-and = Esta aplicación se registró el { $date } y está planeada para el { $date2 }; ese registro cuenta como otra aplicación
 label-if-it-is-a-second-application = Si es una segunda aplicación, planéela por separado.
@@ -268,7 +268,7 @@ label-mend-these-records-in-the-season = Corrija estos registros en la bitácora
 label-stage-up-to = hasta { $to }
 label-stage-from = desde { $from }
 label-stage-from-to = de { $from } a { $to }
-label-is-at-stops-at = { $name } está en { $stage }; { $name2 } termina en { $to_stage }
+label-is-at-stops-at = { $name } está en { $stage }; { $name2 } se usa solo hasta { $to_stage }
 label-look-at-the-crop-again-before = Vuelva a revisar el cultivo antes de llenar el tanque.
 label-may-be-used-is-which-cannot = { $name } puede usarse { $ranges }; { $field } está en "{ $stage }", lo que no se puede comparar
 label-may-be-used-at-stages-none-typed = { $name } puede usarse { $ranges }; { $field } está sin etapa, lo que no se puede comparar
@@ -280,7 +280,7 @@ label-from-the-label-of-is-not = De la etiqueta de { $name } no está anotado: {
 label-type-it-in-the-shed-or = Escríbalo en la bodega, o léalo en la etiqueta antes de entrar al lote o cosecharlo.
 label-said-for-crops-the-crop-of-name-is-not = Lo que la etiqueta de { $name } dice sobre { $words } es para { $crops }; el cultivo de { $field } no está anotado
 label-type-the-crop-on-the-fields = Escriba el cultivo en la página del lote.
-label-typed-for-and-not-judged-on = Lo que la etiqueta de { $name } dice sobre { $words } está anotado para { $crops } y no se juzga en { $crop }
+label-typed-for-and-not-judged-on = Lo que la etiqueta de { $name } dice sobre { $words } está anotado para { $crops } y no se evalúa en { $crop }
 label-write-the-crop-in-the-same = Escriba el cultivo igual en los dos lugares, o escriba lo que la etiqueta dice para él.
 label-typed-a-re-entry-time = un tiempo de reingreso
 label-typed-protective-equipment = equipo de protección
@@ -361,7 +361,7 @@ label-a-season-is-entered-as-a = Una temporada se anota como año calendario; el
 label-it-does-not-say-over-what = No dice en qué plazo; se anota un año calendario.
 label-it-has-none-of-the-words = No tiene cifras ni ninguna de las palabras con que se escriben los límites; léala de todos modos.
 label-it-speaks-of-the-grain-alone = Habla del grano; el formulario lo toma para cualquier cosecha, y el forraje o el pastoreo pueden tener otro intervalo.
-label-up-to-a-stage-is-entered = "Hasta" se anota con la etapa misma incluida; compárelo con la etiqueta.
+label-up-to-a-stage-is-entered = "Up to" (hasta) se anota con la etapa misma incluida; compárelo con la etiqueta.
 label-it-says-at-which-time = Dice "{ $time }"; el formulario lo toma para cualquier momento del cultivo.
 label-it-speaks-of-several-crops-in = Nombra { $crops } en varios lugares, así que no se sabe con seguridad qué dice de cada uno: anote una fila para cada cultivo.
 label-the-text-is-too-long-to = El texto es demasiado largo para leerlo hasta el final.
@@ -376,7 +376,7 @@ label-one-figure-so-it-is-entered = Una sola cifra, así que se anota como míni
 
 label-the-form-cannot-hold-either = Deja elegir entre coadyuvantes de distinto uso; el formulario solo admite una elección dentro de un mismo uso: aceites y surfactantes, o acondicionadores y nitrógeno.
 label-the-form-takes-one-of-a-role = Pide juntos varios coadyuvantes de un mismo uso; el formulario toma los requeridos para un mismo uso como una elección: basta uno de ellos.
-label-and-may-mean-both-together = "And" puede significar los dos juntos, o cada uno de ellos.
+label-and-may-mean-both-together = "And" (y) puede significar los dos juntos, o cada uno de ellos.
 label-it-speaks-against-a-rate-of = Habla en contra de una dosis de un coadyuvante, y no en contra del coadyuvante.
 label-the-rate-behind-the-last-is = Basta uno de ellos: márquelos todos, para que el formulario los tome como una elección. La dosis que sigue al último se anota para cada uno.
 label-one-of-them-will-do = Basta uno de ellos: márquelos todos, para que el formulario los tome como una elección.

@@ -3,11 +3,11 @@
 loads-and-do-not-share-a-load = { $name } y { $name2 } no comparten carga: { $text }
 loads-what-keeps-fields-apart-can-be = Lo que mantiene separados los lotes se elige en la bodega, en la página Finca.
 loads-their-crops-differ = sus cultivos son distintos ({ $both })
-loads-their-owners-differ = sus dueños son distintos ({ $both })
+loads-their-owners-differ = sus propietarios son distintos ({ $both })
 loads-not-typed = no anotado
 loads-one-variety-names-it = la variedad de { $name } nombra { $active }, la de { $other } no
 loads-one-variety-takes-it-back = la variedad de { $name } nombra { $active }, la de { $other } lo retira
-loads-keeps-from-the-of-which-waits = { $speaker } guarda { $width } respecto a { $what } de { $name }, que espera su propio viento
+loads-keeps-from-the-of-which-waits = { $speaker } exige dejar { $width } hasta { $what } de { $name }, que espera su propio viento
 
 ## core/loads/build.rs
 
@@ -23,7 +23,7 @@ loads-of-spray-of-which-are-to = { $volume } de caldo, de los que deben sobrar {
 loads-mix-less-beyond-the-ground-or = Mezcle menos además de lo que pide el terreno, o revise lo que hay en el tanque.
 loads-number-of-loads = Número de cargas
 loads-for-the-ground-beyond-it = { $spray } para el terreno + { $extra } además de él
-loads-of-it-in-the-tank-already = de ello ya en el tanque
+loads-of-it-in-the-tank-already = de eso, ya en el tanque
 loads-counted = cargas
 loads-load-needs-of-less-than-the = La carga { $load } necesita { $exact } de { $name }, menos que la marca más fina de { $step }
 loads-give-the-product-a-finer-measuring = Dé al producto un paso de medida más fino en la bodega.
@@ -57,9 +57,9 @@ loads-are-in-the-tank-already-which = Ya hay { $volume } en el tanque; no se sab
 loads-choose-the-pass-that-they-were = Elija la aplicación para la que se mezclaron, o asegúrese de que los productos y la concentración sean los mismos.
 loads-the-in-the-tank-were-mixed = Los { $volume } del tanque se mezclaron para { $name }, que es otra mezcla: { $why }
 loads-spray-it-out-where-it-belongs = Aplíquelo donde corresponde y limpie el tanque, o elija la aplicación para la que se mezcló.
-loads-no-rig = ningún pulverizador
+loads-no-rig = ninguna aspersora
 loads-the-volume-in-the-tank-were-mixed-for-name = Los { $volume } del tanque se mezclaron para { $name }, que sale con { $rig }
-loads-choose-the-rig-that-holds-them = Elija el pulverizador que los tiene, o asegúrese de que se trasvasaron.
+loads-choose-the-rig-that-holds-them = Elija la aspersora que los tiene, o asegúrese de que se trasvasaron.
 loads-the-in-the-tank-were-mixed-468 = Los { $volume } del tanque se mezclaron para { $name }, que está planeada para el { $date }
 loads-mend-the-days-or-what-is = Corrija los días, o lo que hay en el tanque.
 loads-what-is-in-the-tank-already = Lo que ya hay en el tanque pasa de { $name } a { $name2 }, que se mantienen separados: { $text }
@@ -104,7 +104,7 @@ loads-are-left-after-the-last-metre = Sobran { $left } después del último metr
 loads-left-are-left-after-the-last-metre-why-only = Sobran { $left } después del último metro, { $why }; de ello solo { $residual } quedan en { $name } cuando se vacía
 loads-mix-less-or-plan-a-pass = Mezcle menos, o planee una aplicación que siga con el resto.
 loads-left-are-left-after-the-last-metre-why-what = Sobran { $left } después del último metro, { $why }; lo que queda en { $name } cuando se vacía no está anotado
-loads-type-what-stays-in-the-rig = Escriba en la bodega lo que queda en el pulverizador, o planee una aplicación que siga con el resto.
+loads-type-what-stays-in-the-rig = Escriba en la bodega lo que queda en la aspersora, o planee una aplicación que siga con el resto.
 
 ## core/loads/decided.rs
 
@@ -114,7 +114,7 @@ loads-the-decided-loads-hold-more-than = Las cargas decididas tienen { $beyond }
 loads-lower-the-last-of-them-or = Baje la última de ellas, o quite las que no hacen falta.
 loads-mend-the-decided-loads-of-the = Corrija las cargas decididas de la aplicación.
 loads-load-is-decided-as-the-tank = La carga { $number } está decidida como { $size }; al tanque de { $name } le caben { $tank }
-loads-load-is-decided-as-nothing = La carga { $number } está decidida como nada
+loads-load-is-decided-as-nothing = La carga { $number } está decidida como cero
 loads-load-is-decided-as-but-are = La carga { $number } está decidida como { $size }, pero ya hay { $carried } en el tanque
 loads-tank-runs-over = Lo que ya hay en el tanque pasa de { $last } a { $first }, que se mantienen separados
 loads-decided-load-runs-over = La carga { $number }, como está decidida, pasa de { $last } a { $first }, que se mantienen separados
@@ -134,7 +134,7 @@ loads-is-now-in-fields = { $name } tiene ahora { $area } en Lotes
 loads-ground-of-the-pass-is-left = Queda terreno de la aplicación; lo que hay en el tanque sigue allí
 loads-the-other-pass-is-gone = La otra aplicación ya no existe
 loads-one-of-the-passes-is-gone = Una de las aplicaciones ya no existe
-loads-the-passes-do-not-take-the = Las aplicaciones no llevan el mismo caldo en un mismo pulverizador
+loads-the-passes-do-not-take-the = Las aplicaciones no llevan el mismo caldo en una misma aspersora
 loads-the-second-pass-begins-with-spray = La segunda aplicación empieza con caldo que ya está en el tanque
 loads-loads-of-the-second-pass-are = Hay cargas de la segunda aplicación decididas a mano
 loads-the-first-pass-has-no-loads = La primera aplicación todavía no tiene cargas
@@ -149,7 +149,7 @@ loads-even-loads = cargas iguales
 loads-the-last-load-topped-up-for = la última carga completada para la agitación
 loads-load-sizes = Tamaños de las cargas
 loads-aims-in-order = metas, en orden: { $order }
-loads-loads-that-are-alike-end-at = las cargas iguales terminan en una marca del pulverizador
+loads-loads-that-are-alike-end-at = las cargas iguales terminan en una marca de la aspersora
 loads-loads-that-are-alike-end-at-a-mark-that = las cargas iguales terminan en una marca que se puede leer
 loads-the-agitation-needs = la agitación necesita
 loads-what-the-agitation-needs-is-not = lo que necesita la agitación no está anotado, así que ninguna carga cuenta como demasiado pequeña

@@ -12,7 +12,7 @@ mix-the-carrier-brings-ammonium-already-may = El portador ya aporta amonio; { $n
 mix-leave-it-out-unless-a-label = Déjelo fuera, a menos que una etiqueta lo pida en este portador.
 mix-a-stage-that-is-not-typed = una etapa que no está anotada
 mix-is-corn-at-labels-of-herbicides = { $name } es maíz en { $stage }; las etiquetas de los herbicidas para maíz emergido casi siempre prohíben la urea nitrato de amonio como único portador
-mix-look-at-every-label-a-few = Revise cada etiqueta; unos pocos cuartos por acre como aditivo son otro asunto.
+mix-look-at-every-label-a-few = Revise cada etiqueta; unos pocos cuartos de galón por acre como aditivo son otro asunto.
 mix-bring-of-nitrogen-as-28-solution = { $name }: { $carrier } aportan { $weak } de nitrógeno como solución al 28 %, { $strong } al 32 %; sobre maíz emergido, como máximo { $from_pounds_per_acre } de V3 a V4, { $from_pounds_per_acre2 } en V7, y nada después
 mix-densities = { $limits }; densidades: { $densities }
 mix-look-at-the-grade-of-your = Revise el grado de su solución; baje el volumen, o aplique con agua.
@@ -23,7 +23,7 @@ mix-and = { $name } y { $name2 }
 mix-the-active-of-the-one-is = { $names }: el ingrediente activo de uno es catiónico y el surfactante del otro aniónico, así que pueden ligarse
 mix-a-cationic-and-an-anionic-surfactant = { $names }: un surfactante catiónico y uno aniónico en el mismo tanque pueden ligarse y precipitar
 mix-make-a-jar-test-first-or = Haga primero una prueba del frasco, o elija un coadyuvante de otra carga eléctrica.
-mix-the-charge-of-is-not-typed = La carga eléctrica de { $name } no está anotada, y { $name2 } no puede juntarse con un coadyuvante aniónico: { $says }
+mix-the-charge-of-is-not-typed = La carga eléctrica de { $name } no está anotada, y { $name2 } no debe juntarse con un coadyuvante aniónico: { $says }
 mix-type-its-charge-in-the-shed = Escriba su carga eléctrica en la bodega, según su etiqueta.
 
 ## core/mix/choice/beside.rs
@@ -31,8 +31,8 @@ mix-type-its-charge-in-the-shed = Escriba su carga eléctrica en la bodega, seg�
 mix-comes-to-at-less-than-the = { $name } resulta en { $per_area } a { $carrier }, menos que los { $least } que se aconsejan
 mix-whether-holds-a-surfactant-of-its = No está anotado si { $name } contiene un surfactante propio; sin él necesita uno
 mix-type-on-its-page-whether-the = Escriba en su página si la etiqueta dice que no hace falta otro.
-mix-the-surfactant-built-into-serves-that = El surfactante incorporado en { $name } sirve solo a ese producto; { $partner } quiere { $classes }
-mix-the-charged-surfactant-built-in = El surfactante { $charge } incorporado en { $name } sirve solo a ese producto; { $partner } quiere { $classes }
+mix-the-surfactant-built-into-serves-that = El surfactante incorporado en { $name } sirve solo a ese producto; { $partner } pide { $classes }
+mix-the-charged-surfactant-built-in = El surfactante { $charge } incorporado en { $name } sirve solo a ese producto; { $partner } pide { $classes }
 mix-what-one-product-brings-for-itself = Lo que un producto trae para sí mismo rara vez es lo que necesitan sus compañeros.
 mix-on-with-sources-differ-it-it = Sobre { $class } con { $name } las fuentes no coinciden: { $one }, { $other }
 mix-source-requires-it = { $source } lo exige
@@ -46,11 +46,11 @@ mix-the-label = la etiqueta ({ $at })
 
 ## core/mix/choice/collide.rs
 
-mix-requires-both = { $name } exige { $first } y { $second }; { $one } y { $two } no pueden ir en el mismo tanque
-mix-two-require = { $name } exige { $first }, { $other } exige { $second }; { $one } y { $two } no pueden ir en el mismo tanque
+mix-requires-both = { $name } exige { $first } y { $second }; { $one } y { $two } no deben ir en el mismo tanque
+mix-two-require = { $name } exige { $first }, { $other } exige { $second }; { $one } y { $two } no deben ir en el mismo tanque
 mix-product-in-crop = { $name } en { $crop }
 mix-product-requires = { $name } exige { $classes }
-mix-product-wants = { $name } quiere { $classes }
+mix-product-wants = { $name } pide { $classes }
 mix-products-forbid = { $count ->
         [one] { $names } prohíbe { $classes }
        *[other] { $names } prohíben { $classes }
@@ -86,13 +86,13 @@ mix-the-ions-of-the-water = los iones del agua
 
 mix-would-suit-this-mix-better-than = { $title } convendría a esta mezcla más que { $title2 }
 mix-would-suit-better-because = { $title } convendría a esta mezcla más que { $title2 }: { $why }
-mix-see-the-sets-below-the-mix = Vea los juegos debajo de la mezcla, cada uno con sus razones; con un clic se pone uno en la mezcla.
+mix-see-the-sets-below-the-mix = Vea los conjuntos debajo de la mezcla, cada uno con sus razones; con un clic se pone uno en la mezcla.
 mix-spray-in-water-or-read-on = Aplique con agua, o lea en la etiqueta si habla del portador o solo de un aditivo.
 mix-forbids-and-it-is-the-carrier = { $name } prohíbe { $class }, y es el portador
 mix-advises-against-and-it-is-the = { $name } desaconseja { $class }, y es el portador
 mix-requires-and-the-mix-has-none = { $name } exige { $classes }, y la mezcla no tiene ninguno
 mix-what-is-built-into-it-does = Lo que trae incorporado no lo reemplaza.
-mix-take-one-of-the-sets-below = Tome uno de los juegos debajo de la mezcla.
+mix-take-one-of-the-sets-below = Tome uno de los conjuntos debajo de la mezcla.
 mix-would-rather-have-and-the-mix = { $name } preferiría { $classes }, y la mezcla no tiene ninguno
 mix-advises-against-and-is-in-the = { $name } desaconseja { $class }, y { $name2 } está en la mezcla
 mix-forbids-and-is-in-the-mix = { $name } prohíbe { $class }, y { $name2 } está en la mezcla
@@ -126,8 +126,8 @@ mix-where-a-partner-forbids-ammonium-a = Donde un compañero prohíbe el amonio,
 
 mix-or = { $before } o { $last }
 mix-clause-requires = exige { $what }
-mix-clause-lacks = exige { $what }, que falta en este juego
-mix-clause-wants = quiere { $what }
+mix-clause-lacks = exige { $what }, que falta en este conjunto
+mix-clause-wants = pide { $what }
 mix-clause-would-rather = preferiría { $what }
 mix-clause-forbids = prohíbe { $what }
 mix-clause-advises-against = desaconseja { $what }
@@ -156,7 +156,7 @@ mix-would-rather-have-the-other = { $authority ->
 mix-weaker-on-weeds = más débil contra las malezas, lo que aquí pesa más
 mix-harder-on-the-crop = más duro con el cultivo, lo que aquí pesa más
 mix-its-price-or-rate-is-not-known = no se conoce su precio o su dosis
-mix-dearer-by = más caro por { $per_ground }
+mix-dearer-by = { $per_ground } más caro
 mix-as-good-as = Tan bueno como { $title }
 
 ## core/mix/guidance.rs
@@ -174,9 +174,9 @@ mix-name-is-planned-for-date-first-for-date2-name2 = { $name } está planeada pa
 
 ## core/mix/jar.rs
 
-mix-1-us-pint-473-ml = 1 pinta de EE. UU. (473 mL)
-mix-1-us-quart-946-ml = 1 cuarto de EE. UU. (946 mL)
-mix-is-in-the-mix-at-a = { $name } está en la mezcla con una dosis de nada, así que el frasco no lo contiene
+mix-1-us-pint-473-ml = 1 pinta (473 mL)
+mix-1-us-quart-946-ml = 1 cuarto de galón (946 mL)
+mix-is-in-the-mix-at-a = { $name } está en la mezcla con una dosis de cero, así que el frasco no lo contiene
 mix-takes-too-little-in-a-jar = De { $name } cabe demasiado poco en un frasco de { $jar } para medirlo, aun a partir de una solución madre
 mix-look-at-its-rate-on-the = Revise su dosis en el plan.
 mix-comes-in-bags-that-go-in = { $name } viene en bolsas que entran enteras; un frasco lleva parte de una
@@ -216,9 +216,9 @@ mix-about-spoons = cerca de { $spoons }
 
 ## core/mix/jar/sheet.rs
 
-mix-do-not-spray = no aplicar
-mix-do-not-spray-unless-gentle-turning = no aplicar, a menos que se arregle al voltear suavemente
-mix-try-a-defoamer-where-none-helps = pruebe un antiespumante; si ninguno ayuda, no aplicar
+mix-do-not-spray = no aplique
+mix-do-not-spray-unless-gentle-turning = no aplique, a menos que se arregle al voltear suavemente
+mix-try-a-defoamer-where-none-helps = pruebe un antiespumante; si ninguno ayuda, no aplique
 mix-two-clear-jars-a-and-b = dos frascos transparentes, A y B, cada uno con tapa y una línea en { $line }
 mix-a-clear-jar-with-a-lid = un frasco transparente con tapa y una línea en { $line }
 mix-from-the-source-that-fills-the = de la fuente que llena el tanque
@@ -267,7 +267,7 @@ mix-the-content-of-in-does-not = { $which ->
 mix-at-least-lies-above-at-most = { $name }: "al menos" está por encima de "como máximo"
 mix-over-ground = { $name } por superficie
 mix-rate-as-typed = dosis como está anotada: { $rate }
-mix-in-of-finished-spray = en { $carrier } de caldo terminado
+mix-in-of-finished-spray = en { $carrier } de caldo preparado
 mix-content-of = ÷ contenido de { $name } ({ $short }), { $content }
 mix-raised-to-at-least = subido a "al menos"
 mix-lowered-to-at-most = bajado a "como máximo"
@@ -277,8 +277,8 @@ mix-lowered-to-at-most = bajado a "como máximo"
 mix-no-published-mixing-order-is-called = Ningún orden de mezcla publicado se llama "{ $wanted }"; el plan sigue { $order }
 mix-choose-an-order-beside-the-mix = Elija un orden al lado de la mezcla.
 mix-the-labels-of-and-both-want = { $which ->
-        [yes] Las etiquetas de { $name } y { $name2 } quieren las dos que su producto entre primero
-       *[no] Las etiquetas de { $name } y { $name2 } quieren las dos que su producto entre al final
+        [yes] Las etiquetas de { $name } y { $name2 } piden las dos que su producto entre primero
+       *[no] Las etiquetas de { $name } y { $name2 } piden las dos que su producto entre al final
     }
 mix-in-the-compatibility-agent-goes-in = en { $carrier } el agente de compatibilidad entra antes que todo lo que mantiene separado
 mix-its-label-puts-it = { $which ->
@@ -327,7 +327,7 @@ mix-labels-usually-count-as-it-was = Las etiquetas suelen contar { $active } com
 mix-the-content-cannot-be-read = El contenido no se puede leer: { $problem }.
 mix-of-what-write-lb-gal-g = ¿{ $text } de qué? Escriba "{ $text } lb/gal", "{ $text } g/L" o "{ $text } % w/w".
 mix-was-read-as = { $text } se leyó como { $text } { $unit }.
-mix-the-content-is-nothing-write-how = El contenido es nada; escriba cuánto ingrediente activo indica la etiqueta.
+mix-the-content-is-nothing-write-how = El contenido es cero; escriba cuánto ingrediente activo indica la etiqueta.
 mix-is-weighed-so-its-content-goes = { $code } se pesa, así que su contenido va en peso: escríbalo como "75 % w/w" o "750 g/kg".
 mix-a-content-by-weight-of-a = Un contenido en peso de un líquido necesita su densidad; escríbala en su página.
 mix-begin-with-one-active-add-the = Empiece con un ingrediente activo; agregue los otros en su página, cada uno con su propio contenido.

@@ -70,8 +70,8 @@ parts-pressure = presión, { $pressure_unit }
 
 parts-not-in-the-forecast = { $time } no está en el pronóstico
 parts-no-forecast = sin pronóstico
-parts-sunrise = amanecer { $from }
-parts-sunset = puesta de sol { $to }
+parts-sunrise = salida del sol { $from }
+parts-sunset = puesta del sol { $to }
 parts-doubtful-a-person-decides = dudoso, decide una persona
 parts-forbidden-by-a-label-or-a = prohibido por una etiqueta o una ley
 parts-the-hour-told-of-below = la hora que se explica abajo
@@ -84,4 +84,5 @@ parts-working = Cálculo: { $title }
 ## desk/parts/offers.rs
 
 parts-takes = { $keys } toma { $first }
+parts-takes-and-leaving = { $keys }, o salir de la casilla, toma { $first }
 parts-or-pick = o elija

@@ -5,7 +5,7 @@ plausible-what-stays-unsprayed-of = Lo que queda sin aplicar de { $name }
 plausible-what-is-sprayed-of = Lo que se aplica de { $name }
 plausible-the-field-has = el lote tiene { $whole }
 plausible-fit-in = cabría
-plausible-its-boundary-holds = su límite contiene { $measured }
+plausible-its-boundary-holds = su lindero encierra { $measured }
 plausible-be-that-ground = sería ese terreno
 plausible-all-other-fields-are-typed-in = todos los demás lotes están anotados en { $usual } y tienen { $least } a { $most }
 plausible-lie-among-them = estaría entre ellos
@@ -142,3 +142,25 @@ plausible-to-were-expected = se esperaban { $cold } a { $warm }
 
 plausible-zone-named = "{ $typed }" puede significar { $zone }
 plausible-zone-near = Según la hora de { $city }, a unos { $far } km; puede haber un límite de zonas de por medio
+
+## core/plausible/recorded.rs
+
+plausible-recorded-over-the-label = { $name }: { $amount } de { $product } son { $rate }, { $times } veces lo máximo que se indica para ello ({ $most })
+plausible-recorded-off-the-plan = { $name }: { $amount } de { $product } es { $times } veces { $more ->
+        [yes] lo planeado
+       *[no] menos de lo planeado
+    } ({ $planned })
+plausible-what-was-sprayed-stays = Lo que de verdad se aplicó queda como está; revise otra vez la cifra y su unidad.
+
+## core/plausible/dates.rs
+
+plausible-sprayed-on-another-day = { $name } está registrado para el { $date }, y su aplicación sigue planeada para el { $planned }: el plan cuenta el registro como otra aplicación
+plausible-the-day-of-the-record = el día del registro para su aplicación
+plausible-move-the-pass-or-plan-another = Si fue esta aplicación, tome el día del registro para ella; si la aplicación se hará otra vez, déjela.
+
+## core/plausible/named.rs
+
+plausible-name-says-another-formulation = El nombre de { $name } dice { $code }, y su formulación está anotada como { $typed }; el orden de mezcla se rige por ella
+plausible-type-the-formulation-of-the-label = Escriba la formulación que indica su etiqueta.
+plausible-no-active-is-typed = No está anotado ningún ingrediente activo de { $name }: no se juzgan los límites por activo, los grupos de resistencia, las leyes ni lo publicado sobre él
+plausible-type-the-actives-of-the-label = Escriba los activos y sus contenidos según su etiqueta.

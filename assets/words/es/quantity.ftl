@@ -56,7 +56,7 @@ quantity-may-mean-or-write-one-of = "{ $digits }" puede querer decir { $whole }{
 ## core/quantity/price.rs
 
 quantity-a-price-is-not-below-zero = un precio no es menor que cero
-quantity-per-what-a-unit-of-volume = ¿por qué? falta una unidad de volumen o de masa
+quantity-per-what-a-unit-of-volume = ¿por cada qué? falta una unidad de volumen o de masa
 quantity-is-not-a-unit-of-volume = "{ $name }" no es una unidad de volumen ni de masa
 quantity-the-number-does-not-fit = el número no cabe
 quantity-called-a-price = un precio
@@ -70,9 +70,9 @@ quantity-a-mass-in-the-spray-volume = una masa en el volumen de caldo
 quantity-a-mass-of-active-over-ground = una masa de ingrediente activo por superficie
 quantity-a-mass-of-active-in-the = una masa de ingrediente activo en el volumen de caldo
 quantity-an-active-is-weighed-so-cannot = un ingrediente activo se pesa, así que "{ $text }" no puede ser un volumen
-quantity-the-unit-before-the-stroke-is = falta la unidad antes de la barra
+quantity-the-unit-before-the-stroke-is = falta la unidad antes de la diagonal
 quantity-a-may-be-an-acre-or = "a" puede ser un acre o un área; escriba ac o ha
-quantity-below-the-stroke-is-nothing-or = "{ $text }" debajo de la barra es nada, o casi nada
+quantity-below-the-stroke-is-nothing-or = "{ $text }" debajo de la diagonal es cero, o casi cero
 quantity-is-not-an-area-or-a = "{ $text }" no es una superficie ni un volumen
 quantity-text-is-below-zero = { $text } es menor que cero
 quantity-a-bare-may-be-by-volume = un % solo puede ser en volumen o en peso; escriba % v/v

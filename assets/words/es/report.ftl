@@ -8,7 +8,7 @@ report-sprayed = { "      " }{ $id }, aplicado   [{ $id2 }]
 
 ## desk/report/jar.rs
 
-report-no-jar-test-the-spray-volume = { "[" }{ $pass }]{ "\u000A" }  sin prueba del frasco: el volumen de caldo sobre el terreno no está anotado{ "\u000A" }
+report-no-jar-test-the-spray-volume = { "[" }{ $pass }]{ "\u000A" }  sin prueba del frasco: el volumen de caldo por superficie no está anotado{ "\u000A" }
 report-jar-test = Prueba del frasco: { $pass } · { $date }   [{ $id }]
 report-look-after = { "  " }mire después de { $looks }
 
@@ -47,16 +47,16 @@ report-with = { "  " }{ $rig_name } con { $source }: { $tanks }
 report-nor-is-any-after-it = Ni hay ninguna después.
 report-what-all-passes-from-then-on = Lo que toman todas las aplicaciones desde entonces: { $passes }
 report-nothing-is-short-of-what-is = No falta nada de lo contado.
-report-to-buy = Para comprar
+report-to-buy = Por comprar
 report-in-all = { "  " }en total { $sum_words }
-report-on-hand = { $round } en existencias
+report-on-hand = { $round } en existencia
 report-not-in-it = { "  " }no incluido: { $pass }: { $what }
 report-the-products-cost = { "  " }los productos cuestan { $sum_words }
 
 ## desk/report/review/text.rs
 
 report-records = registros
-report-ground = terreno
+report-ground = superficie
 report-records-of-month = { $month }: { $count } { $count ->
         [one] registro
        *[other] registros
@@ -68,15 +68,15 @@ report-so-many-records = { $count } { $count ->
 report-all-seasons = todas las temporadas
 report-review-of = { $name }: repaso de { $of }{ "\u000A" }
 report-nothing-is-recorded = No hay nada registrado.
-report-weather-at-application = Tiempo durante la aplicación
+report-weather-at-application = Clima durante la aplicación
 report-records-held-against-limits = registros comparados con límites
 report-outside-what-a-label-or-a = fuera de lo que pide una etiqueta o una ley, según lo anotado
 report-outside-what-is-usual-alone = solo fuera de lo usual
 report-no-wind-no-temperature-no-humidity = sin viento, sin temperatura, sin humedad
 report-the-label-and-local-law-govern = Rigen la etiqueta y la ley local; esto es un cálculo de lo que se registró.
-report-passes-and-ground = Aplicaciones y terreno
-report-ground-treated-twice-sprayed-counted-twice = terreno tratado, lo aplicado dos veces cuenta dos veces
-report-ground-sprayed-at-least-once = terreno aplicado por lo menos una vez
+report-passes-and-ground = Aplicaciones y superficie
+report-ground-treated-twice-sprayed-counted-twice = superficie tratada; la aplicada dos veces cuenta dos veces
+report-ground-sprayed-at-least-once = superficie aplicada por lo menos una vez
 report-so-far = { $so_far } hasta ahora
 report-records-with-ground-without-an-area = registros con terreno sin superficie
 report-products = Productos
@@ -85,7 +85,7 @@ report-on = { $count } { $count ->
        *[other] registros
     } sobre { $treated }, { $spent }
 report-actives = { "\u000A" }Ingredientes activos
-report-over-the-ground-of-the-farm = { $rate } sobre el terreno de la finca
+report-over-the-ground-of-the-farm = { $rate } por la superficie de la finca
 report-no-field = ningún lote
 report-not-in-it-without-its-active = { "  " }no incluido: { $name }, { $count } { $count ->
         [one] vez
@@ -93,7 +93,7 @@ report-not-in-it-without-its-active = { "  " }no incluido: { $name }, { $count }
     }, sin su ingrediente activo
 report-adjuvants = { "\u000A" }Coadyuvantes
 report-class-not-typed = clase no anotada
-report-ground-treated-without-any = terreno tratado sin ninguno
+report-ground-treated-without-any = superficie tratada sin ninguno
 report-some-records-do-not-say-what = { "  " }Algunos registros no dicen de qué tipo o clase es un producto; cuentan como hoy está en la bodega.
 report-resistance-groups = Grupos de resistencia
 report-in-no-group = { "  " }en ningún grupo: { $name }, { $count } { $count ->
@@ -101,7 +101,7 @@ report-in-no-group = { "  " }en ningún grupo: { $name }, { $count } { $count ->
        *[other] veces
     }
 report-planned-against-applied = Planeado frente a aplicado
-report-amounts-over-ground = cantidades sobre el terreno
+report-amounts-over-ground = cantidades por superficie
 report-spray-volume = volumen de caldo
 report-to-in-all = { $least } a { $most }, { $n } en total
 report-median-error = { $name }, error mediano
@@ -117,23 +117,23 @@ report-no-price-that-fits = { "  " }sin precio que sirva: { $name }, { $count } 
 report-a-hectare-treated = { $currency }{ $per } por hectárea tratada
 report-an-acre-treated = { $currency }{ $per } por acre tratado
 report-water-and-hours = Agua y horas
-report-of-it-water = de ello agua { $water }
-report-of-it-water-without-volume = de ello agua { $water }; sin { $count } { $count ->
+report-of-it-water = de eso, agua { $water }
+report-of-it-water-without-volume = de eso, agua { $water }; sin { $count } { $count ->
         [one] registro
        *[other] registros
     } que no { $count ->
         [one] dice
        *[other] dicen
     } el volumen
-report-an-hour-start-to-end = { $area } por hora, de comienzo a final
+report-an-hour-start-to-end = { $area } por hora, de inicio a fin
 report-without-start-and-end = { $count } { $count ->
         [one] registro
        *[other] registros
-    } sin comienzo ni final
-report-an-hour-and-without-start-and-end = { $area } por hora, de comienzo a final; { $count } { $count ->
+    } sin inicio ni fin
+report-an-hour-and-without-start-and-end = { $area } por hora, de inicio a fin; { $count } { $count ->
         [one] registro
        *[other] registros
-    } sin comienzo ni final
+    } sin inicio ni fin
 report-ratings-in-per-cent = Evaluaciones, en por ciento
 report-95-interval-to = , intervalo del 95 % { $low } a { $high }
 report-median = { $count } { $count ->
@@ -149,15 +149,15 @@ report-fields = { "  " }lotes    { $fields } = { $area }
 report-spray = { "  " }caldo    { $carrier } = { $spray_volume }
 report-of-spraying = , { $time } de aplicación
 report-water-hard = { "  " }agua     { $name }, dureza de { $hardness }
-report-ties-up-of-ammonium-sulfate = , inmoviliza { $most } de sulfato de amonio
+report-ties-up-of-ammonium-sulfate = , retiene { $most } de sulfato de amonio
 report-load-of-on = { "  " }carga { $number } de { $loads }: { $volume } en { $area }
 report-of-this-mix-are-in-the = { "        " }{ $to } de esta mezcla ya están en el tanque
 report-to = { "        " }{ $carrier_kind } hasta { $to }
 report-not-judged-302 = { "  " }no evaluado: { $not_judged }
 report-perhaps-meant = { " " }Quizás quiso decir: { $offers }.
-report-which-adjuvant-suits-every-partner = { "  " }qué coadyuvante conviene a cada componente
+report-which-adjuvant-suits-every-partner = { "  " }qué coadyuvante conviene a todos los productos de la mezcla
 report-rate-not-known = dosis desconocida
-report-to-buy-a40 = , para comprar
+report-to-buy-a40 = , por comprar
 report-no-adjuvant = sin coadyuvante
 report-in-the-mix = { "  " }en la mezcla
 report-setting-at = { "  " }ajuste   { $name } a { $figures }
@@ -165,7 +165,7 @@ report-which-nozzles-do-this-pass-best = { "  " }qué boquillas hacen mejor esta
 report-in-this-pass = { "  " }en esta aplicación
 report-time = { "  " }tiempo   { $figures }
 report-not-in-it-3ae = { "           " }no incluido: { $lacks }
-report-rinse-stay-in-the-rig = { "  " }enjuague { $residual } quedan en el pulverizador; { $ways }
+report-rinse-stay-in-the-rig = { "  " }enjuague { $residual } quedan en la aspersora; { $ways }
 report-hours = { "  " }horas    { $answer }
 
 ## desk/report/words.rs
@@ -184,7 +184,7 @@ report-at = A { $slowest }
 report-between = Entre { $ends }
 report-pressure-stays-at = la presión se queda en { $least }
 report-pressure-stays-between = la presión se queda entre { $ends }
-report-droplets-classes = gotas { $classes }
+report-droplets-classes = las gotas son { $classes }
 report-filling-of-loads = { $time }, { $fills } cargas
 report-spraying-time = aplicación
 report-filling-time = llenado
@@ -201,10 +201,10 @@ report-times-with = { $times ->
         [one] una vez
        *[other] { $times } veces
     } con { $each }
-report-the-pass-takes = { $best }; la aplicación toma { $needs }.
-report-how-long-the-pass-takes-is = { $best }; no se sabe cuánto toma la aplicación.
-report-no-span-is-long-enough-the = Ningún intervalo es suficiente: la aplicación toma { $needs }. El más largo es { $span }, suficiente para { $to_percent } de ella.{ $midnight }
-report-the-longest-span-is = El intervalo más largo es { $span }.
+report-the-pass-takes = { $best }; la aplicación dura { $needs }.
+report-how-long-the-pass-takes-is = { $best }; no se sabe cuánto dura la aplicación.
+report-no-span-is-long-enough-the = Ningún lapso es suficiente: la aplicación dura { $needs }. El más largo es { $span }, suficiente para { $to_percent } de ella.{ $midnight }
+report-the-longest-span-is = El lapso más largo es { $span }.
 report-no-hour-of-the-day-is = No se permite ninguna hora del día.
 report-no-hour-of-the-day-is-allowed-many-are = No se permite ninguna hora del día; { $many ->
         [one] una es dudosa

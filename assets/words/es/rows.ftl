@@ -16,7 +16,7 @@ row-pair-glufosinate-glyphosate = el control de Echinochloa crus-galli y Digitar
 row-pair-glufosinate-glyphosate-way-out = Donde el objetivo son las gramíneas, aplíquelos en días distintos.
 row-pair-glufosinate-clethodim = glufosinate a 595 g/ha con clethodim a 76 g/ha controló menos Digitaria; 451 con 76 g/ha fue antagónico en Sorghum halepense; con las dosis más altas hubo menos de ello
 row-pair-glufosinate-clethodim-way-out = Vaya al extremo superior de las dosis de las dos etiquetas, o aplique el clethodim otro día.
-row-pair-glyphosate-triazine-powder = el portador de un polvo mojable retiene al glifosato, aun sin su ingrediente activo: faltó de 10 a 20 % en el agua clara con simazine a 4.2 kg/ha
+row-pair-glyphosate-triazine-powder = el vehículo inerte de un polvo humectable retiene al glifosato, aun sin su ingrediente activo: faltó de 10 a 20 % en el agua clara con simazine a 4.2 kg/ha
 row-pair-glyphosate-triazine-powder-way-out = Tome un líquido o un gránulo del compañero, aplique por separado, o vaya al extremo superior de la dosis de glifosato en la etiqueta.
 row-pair-glyphosate-diphenylether = la quemadura rápida del compañero puede impedir que el glifosato se mueva en la planta
 row-pair-glyphosate-diphenylether-way-out = Vaya al extremo superior de la dosis de glifosato en la etiqueta, o aplíquelos por separado.
@@ -170,7 +170,7 @@ row-guidance-g092 = Las etiquetas piden de 8.5 a 17 lb en 100 gal contra el agua
 row-guidance-g093 = De 4 a 6 lb en 100 gal bastan para la mayoría de las aguas duras, por debajo de lo que piden las etiquetas
 row-guidance-g094 = Agregue sulfato de amonio, de 8.5 a 17 lb en 100 gal; el líquido funciona como el seco a la misma dosis
 row-guidance-g095 = Al menos 8.5 lb de sulfato de amonio mismo en 100 gal, hasta 17; la mayoría de los sustitutos con menos no sirvieron
-row-guidance-g096 = Sulfato de amonio de grado para pulverizar, de 8.5 a 17 lb en 100 gal, entra antes que el glifosato
+row-guidance-g096 = Sulfato de amonio de grado para aspersión, de 8.5 a 17 lb en 100 gal, entra antes que el glifosato
 row-guidance-g097 = 8.5 lb en 100 gal para la mayoría; 17 para agua dura, malezas difíciles o estrés
 row-guidance-g098 = En nueve ensayos de Ontario 2.5 L/ha de sulfato de amonio líquido aportaron poco o nada
 row-guidance-g099 = Antes de que emerja la papa se puede agregar sulfato de amonio seco, de 1 a 2 % en peso
@@ -307,12 +307,12 @@ row-weather-wet-chance = Desde esta probabilidad una hora cuenta como mojada
 row-weather-near = De un vecino más lejano que esto se ocupa la distancia, a menos que una etiqueta o una ley lo nombre
 row-weather-gust-as-wind = Para dicamba sobre el cultivo, que puede aplicarse hasta 10 mph, una ráfaga por encima de eso cuenta como infracción en Indiana
 row-weather-inversion-heights = El aire está más caliente arriba
-row-weather-inversion-before-sunset = Suponga inversión térmica desde 1 h antes de la puesta del sol hasta 1 h después de su salida, a menos que haya nubes o viento
+row-weather-inversion-before-sunset = Suponga inversión térmica desde 1 h antes de la puesta del sol hasta 1 h después de la salida del sol, a menos que haya nubes o viento
 row-weather-inversion-calm = La noche está en calma bajo un cielo despejado
-row-weather-inversion-overcast = Tanta nube impide que el suelo se enfríe; lo que es más que un cielo despejado y menos que esto no aclara nada
+row-weather-inversion-overcast = Tanta nube impide que el suelo se enfríe; lo que es más que un cielo despejado y menos que esto no descarta nada
 row-weather-inversion-wind = Tanto viento mezcla el aire
 row-weather-toward = El viento sopla hacia un vecino dentro de tantos grados de él
-row-weather-area-differs = Un límite y una superficie indicada que difieren más que esto no hablan del mismo terreno
+row-weather-area-differs = Un lindero y una superficie declarada que difieren más que esto no hablan del mismo terreno
 row-weather-beside = Lo que está dibujado en el mapa y no queda más lejos que esto está junto a un lote, donde una etiqueta o una ley habla de ello sin distancia
 
 ## assets/jar-signs.csv
@@ -331,7 +331,7 @@ row-cleaning-1 = Tres enjuagues, cada uno con agua para el 10 % del tanque
 row-cleaning-2 = Tres porciones que juntas suman el 10 % del tanque
 row-cleaning-3 = A lo sumo 1 % en la boquilla después de enjuagar, Francia, 2006
 row-cleaning-4 = A lo sumo 2 % en la boquilla después de enjuagar, Dinamarca, 2009
-row-cleaning-5 = La soya sensible muestra daños desde 1/20000 de la dosis de etiqueta de dicamba
+row-cleaning-5 = La soya sensible muestra daños desde 1/20,000 de la dosis de etiqueta de dicamba
 row-cleaning-6 = Los restos de dicamba dañan este cultivo
 row-cleaning-7 = Los restos de 2,4-D dañan este cultivo
 row-cleaning-8 = Los restos de sulfonilureas dañan este cultivo
@@ -344,7 +344,7 @@ row-cleaning-14 = Saque los filtros y las mallas de las boquillas y límpielos p
 row-cleaning-15 = Lave el exterior del tanque y de la barra en el lote tratado
 row-cleaning-16 = Enjuague tres veces los envases vacíos: llénelos con agua hasta un cuarto, agite y vierta en el tanque
 row-cleaning-17 = Aplique el enjuague en el lote recién tratado, sin pasar de la dosis de la etiqueta; nunca en terreno de un vecino, ni en un desagüe o una zanja, ni cerca de un pozo
-row-cleaning-18 = Use guantes y lo que pidan las etiquetas; nunca limpie cerca de un pozo, un desagüe, una zanja o agua abierta
+row-cleaning-18 = Use guantes y lo que pidan las etiquetas; nunca limpie cerca de un pozo, un desagüe, una zanja o un cuerpo de agua
 
 ## assets/rotation.csv
 
@@ -522,7 +522,7 @@ row-profile-au-vic-who = Usuarios de productos químicos agrícolas en Victoria
 row-profile-au-wa-who = Propietarios y ocupantes de tierras en Australia Occidental en las que se usan productos químicos agrícolas
 row-profile-ca-qc-who = Quienes aplican plaguicidas en Quebec en bosques y a lo largo de caminos, vías férreas y líneas eléctricas
 row-profile-plain-note = No sigue ninguna norma. Rige donde no se elige otro.
-row-profile-us-rup-note = Los 14 días son para aplicadores privados. Para manchas de menos de 1/10 de acre bastan producto, número, fecha, cantidad y ubicación con la palabra "spot"; el trabajo en vivero e invernadero no es mancha. En bandas o surcos alternos cuenta el lote entero. La ubicación puede ser condado, range, township y sección, un mapa o una descripción, un número de un sistema de mapas del USDA o la descripción legal.
+row-profile-us-rup-note = Los 14 días son para aplicadores privados. Para manchas de menos de 1/10 de acre bastan producto, número, fecha, cantidad y ubicación con la palabra "spot"; el trabajo en vivero e invernadero no es mancha. En bandas o surcos alternos cuenta el lote entero. La ubicación puede ser condado, rango (range), municipio (township) y sección, un mapa o una descripción, un número de un sistema de mapas del USDA o la descripción legal.
 row-profile-us-commercial-note = No se encontró un día límite para el registro; la copia para el cliente se debe entregar en un plazo de 30 días (7 CFR 110.3). Los estados piden más.
 row-profile-us-wps-note = Se exhibe antes de que entren los trabajadores y hasta 30 días después de que termine el intervalo de entrada restringida. La familia inmediata de un propietario está exenta de gran parte. Los 2 años se cuentan desde el fin de la exhibición; desde el fin del intervalo terminarían antes. Compruebe cuál rige.
 row-profile-eu-note = El contenido, desde el 1 de enero de 2026; legible por máquina desde el 1 de enero de 2027 donde el estado tomó la opción de (UE) 2025/2203. Un escaneo o una fotografía no es legible por máquina; una tabla sí.
@@ -542,7 +542,7 @@ row-profile-au-wa-note = Se leyó que el propietario u ocupante tiene un registr
 row-profile-ca-qc-note = Solo para trabajos en bosques y a lo largo de caminos, vías férreas y líneas eléctricas: elíjalo solo para eso. No habla de lotes. No se encontró para qué día se debe tener el registro.
 row-evidence-1 = práctica común
 row-evidence-2 = fuente secundaria
-row-evidence-3 = de memoria, compruébelo
+row-evidence-3 = de memoria, verifique
 row-evidence-4 = leído en la norma
 
 ## assets/record-elements.csv
@@ -705,7 +705,7 @@ row-element-155 = domicilio del cliente
 row-element-156 = propietario u ocupante
 row-element-157 = número de registro
 row-element-158 = superficie tratada
-row-element-159 = tiempo durante la aplicación
+row-element-159 = clima durante la aplicación
 
 ## assets/formulations.csv
 
@@ -713,7 +713,7 @@ row-formulation-wsp = bolsa hidrosoluble
 row-formulation-sg = gránulo soluble en agua
 row-formulation-sp = polvo soluble en agua
 row-formulation-wg = gránulo dispersable en agua
-row-formulation-wp = polvo mojable
+row-formulation-wp = polvo humectable
 row-formulation-sc = suspensión concentrada
 row-formulation-se = suspoemulsión
 row-formulation-cs = suspensión de encapsulado

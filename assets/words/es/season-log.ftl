@@ -30,7 +30,7 @@ season-log-saved-as = { $count ->
 ## desk/views/season_log/import.rs
 
 season-log-the-records-were-not-read = Los registros no se leyeron
-season-log-is-read = Se está leyendo { $source }
+season-log-is-read = Se leyó { $source }
 season-log-looking-at = Revisando { $source }
 season-log-the-records-were-not-looked-at = Los registros no se revisaron
 season-log-records-from = Registros de { $source }
@@ -38,7 +38,7 @@ season-log-the-rows-are-being-looked-at = Se están revisando los renglones…
 season-log-look-at-the-rows-again = Revisar los renglones otra vez
 season-log-look-at-all-rows = Revisar los { $rows } renglones
 season-log-choose-first-what-is-asked = Elija primero lo que se pide
-season-log-no-row-becomes-a-record = Ninguna fila llega a ser un registro
+season-log-no-row-becomes-a-record = Ningún renglón llega a ser un registro
 season-log-import-number = { $count ->
         [one] Importar { $count } registro
        *[other] Importar { $count } registros
@@ -105,14 +105,14 @@ season-log-unit-of = Unidad de "{ $heading }"
 ## desk/views/season_log/law.rs
 
 season-log-still-open = aún pendiente: { $names }
-season-log-the-plain-record-other-profiles-are = el registro sencillo; otros perfiles se eligen en la bodega, Registros
+season-log-the-plain-record-other-profiles-are = el registro simple; otros perfiles se eligen en la bodega, Registros
 season-log-the-profiles-are-chosen-in-the = los perfiles se eligen en la bodega, Registros
 season-log-no-chosen-profile-speaks-of-this = Ningún perfil elegido trata de este registro: no contiene ningún producto por el que pregunte alguno de ellos.
 season-log-days-that-follow = Días que siguen
 season-log-all-that-is-asked-for-is = Está todo lo que se pide.
 season-log-in-the-shed-records = en la bodega, Registros; { $due }
 season-log-of-are-there = Están { $there } de { $all }
-season-log-from = De: { $basis }
+season-log-from = Según: { $basis }
 season-log-was-due-by = debía hacerse a más tardar el { $due }
 season-log-due-by = a más tardar el { $due }
 season-log-by-when-is-not-known-here = aquí no se sabe para cuándo
@@ -137,12 +137,12 @@ season-log-all-seasons-156 = Todas las temporadas
 season-log-record-without-a-plan = Registro sin plan
 season-log-the-records-found-below-are-offered = los registros encontrados abajo se ofrecen para pares
 season-log-not-counting-without-a-volume = { $count ->
-        [one] { $count } aplicación · { $area } aplicadas · { $volume } de caldo, sin contar { $without } sin volumen
-       *[other] { $count } aplicaciones · { $area } aplicadas · { $volume } de caldo, sin contar { $without } sin volumen
+        [one] { $count } aplicación en { $area } · { $volume } de caldo, sin contar { $without } sin volumen
+       *[other] { $count } aplicaciones en { $area } · { $volume } de caldo, sin contar { $without } sin volumen
     }
 season-log-sprayed-of-spray = { $count ->
-        [one] { $count } aplicación · { $area } aplicadas · { $volume } de caldo
-       *[other] { $count } aplicaciones · { $area } aplicadas · { $volume } de caldo
+        [one] { $count } aplicación en { $area } · { $volume } de caldo
+       *[other] { $count } aplicaciones en { $area } · { $volume } de caldo
     }
 season-log-find-a-field-crop-product-or = busque un lote, cultivo, producto o persona…
 season-log-find-records = Buscar registros
@@ -170,7 +170,7 @@ season-log-start-now = Inicio ahora
 season-log-end-now = Fin ahora
 season-log-operator = Operador
 season-log-certificate = Certificado
-season-log-rig = Pulverizador
+season-log-rig = Aspersora
 season-log-supervisor-and-helpers = Supervisor y ayudantes
 season-log-supervisor = Supervisor
 season-log-helpers = Ayudantes
@@ -191,7 +191,7 @@ season-log-not-in-the-plan = no está en el plan
 season-log-of = { $what } de { $name }
 season-log-name = Nombre
 season-log-part = Parte
-season-log-spot-north-strip = rodal, franja norte
+season-log-spot-north-strip = manchón, franja norte
 season-log-planted = Siembra
 season-log-crop-code = Código del cultivo
 season-log-variety = Variedad
@@ -254,9 +254,13 @@ season-log-mixed-in-from-that-of-spray = { $mixed } mezclados en { $all ->
         [yes] , { $rate } sobre el terreno
        *[no] { "" }
     }. De ahí: { $out } de caldo{ $product ->
-        [yes] { " " }y { $amount } de { $name }
+        [yes] { " " }y { $products }
        *[no] { "" }
-    }.
+    }.{ $stays ->
+        [yes] { " " }Lo que se anotó de { $kept } queda como está.
+       *[no] { "" }
+    }
+season-log-so-much-of = { $amount } de { $name }
 season-log-take-the-amounts-from-that = Tomar las cantidades de ahí
 season-log-droplets = gotas { $class }
 season-log-not-typed = no anotado
@@ -271,7 +275,7 @@ season-log-e-g-20-in = p. ej. 20 in
 season-log-droplets-446 = Gotas
 season-log-droplets-by-the-plan = gotas según el plan: { $classes }
 season-log-cleaned-out = Limpieza
-season-log-before-and-after-such-as-triple = antes y después, como triple enjuague
+season-log-before-and-after-such-as-triple = antes y después, como triple lavado
 season-log-how-it-was-cleaned-out = Cómo se limpió
 season-log-kept-in-the-tank = se dejó en el tanque para la próxima aplicación
 season-log-thinned-and-sprayed-out = diluido y aplicado en el lote
@@ -344,21 +348,21 @@ season-log-photo-number = Foto { $number }
 season-log-photos-label = Fotos
 season-log-bleaching = blanqueamiento
 season-log-stunting = achaparramiento
-season-log-waterhemp = amaranto acuático
+season-log-waterhemp = quelite
 season-log-add-a-photo = Agregar una foto
 
 ## desk/views/season_log/page/rest.rs
 
 season-log-weeds = Malezas
 season-log-weeds-apart-by-commas = Malezas, separadas por comas
-season-log-waterhemp-velvetleaf = amaranto acuático, malva terciopelo
+season-log-waterhemp-velvetleaf = quelite, abutilón
 season-log-copy-handed-over-on = { $name } · copia entregada el { $day }
 season-log-customer = Cliente
 season-log-a-neighbour = un vecino
 season-log-telephone = Teléfono
 season-log-telephone-of-the-customer = Teléfono del cliente
-season-log-address = Dirección
-season-log-address-of-the-customer = Dirección del cliente
+season-log-address = Domicilio
+season-log-address-of-the-customer = Domicilio del cliente
 season-log-copy-given = Copia entregada
 season-log-copy-handed-over-on-6b3 = Copia entregada el
 season-log-not-yet = aún no
@@ -374,23 +378,23 @@ season-log-typed-before = anotado antes
 
 ## desk/views/season_log/page/weather.rs
 
-season-log-weather = Tiempo
+season-log-weather = Clima
 season-log-measured-at-the-boom-and-beside = medido a la altura de la barra, y al lado lo que se esperaba
 season-log-up-to = hasta { $gust }
 season-log-limit = límite: { $texts }
 season-log-wind = Viento
 season-log-gust = Ráfaga
-season-log-wind-from = Viento de
+season-log-wind-from = Viento desde
 season-log-such-as-nw = como NW
 season-log-from-where-it-blows-such-as = De dónde sopla, como NW
 season-log-temperature = Temperatura
 season-log-humidity = Humedad
 season-log-forecast = Pronóstico: { $source }
 season-log-show-the-forecast-for-these-hours = Mostrar el pronóstico de estas horas
-season-log-add-a-reading = Agregar una medición
-season-log-reading-number = medición { $number }
-season-log-of-reading = { $what }, medición { $number }
-season-log-time-of-reading = Hora de la medición { $number }
+season-log-add-a-reading = Agregar una lectura
+season-log-reading-number = lectura { $number }
+season-log-of-reading = { $what }, lectura { $number }
+season-log-time-of-reading = Hora de la lectura { $number }
 
 ## desk/views/season_log/print.rs
 
@@ -409,6 +413,7 @@ season-log-with-blanks-to-fill-in = La hoja para los trabajadores está guardada
 
 season-log-record-what-is-left-of-it = Registrar lo que queda
 season-log-record-it-again = Registrarla otra vez
+season-log-choose-the-pass-first = Elija la aplicación en Cargas de tanque y luego regístrela.
 season-log-record-as-sprayed = Registrar como se aplicó
 season-log-some-of-it = Una parte…
 season-log-what-is-left-of-it = Lo que queda: { $area }
@@ -453,12 +458,12 @@ season-log-cost = Costo
 ## desk/views/season_log/review/groups.rs
 
 season-log-kind-of-product-73b = Tipo de producto
-season-log-groups-by-field-and-season = { $kind }: grupos por lote y temporada
+season-log-groups-by-field-and-season = Grupos ({ $kind }) por lote y temporada
 season-log-triangle = triángulo
-season-log-where-a-group-came-again = Dónde volvió un grupo
-season-log-came-again = { $words } volvió
+season-log-where-a-group-came-again = Dónde se repitió un grupo
+season-log-came-again = { $words } se repitió
 season-log-to = { $from } a { $to }
-season-log-no-group-came-again-too-soon = Ningún grupo volvió demasiado pronto en { $when }.
+season-log-no-group-came-again-too-soon = Ningún grupo se repitió demasiado pronto en { $when }.
 season-log-it-came = se usó
 season-log-asked-for-at-most = se pide a lo más
 season-log-who-says-so = quién lo dice
@@ -534,15 +539,15 @@ season-log-count-pairs = { $count ->
 ## desk/views/season_log/review/overview.rs
 
 season-log-treated = { $count ->
-        [one] { $count } aplicación, { $figures } tratadas
-       *[other] { $count } aplicaciones, { $figures } tratadas
+        [one] { $count } aplicación, tratado: { $figures }
+       *[other] { $count } aplicaciones, tratado: { $figures }
     }
 season-log-ground-treated-season-by-season = Superficie tratada, temporada por temporada
 season-log-ground-treated-by-season = Superficie tratada por temporada
 season-log-ground-treated-by-month = Superficie tratada por mes, { $newest }
 season-log-ground-treated-since-january = Superficie tratada desde enero
 season-log-by-season = Por temporada
-season-log-at-least-once = al menos una vez
+season-log-at-least-once = por lo menos una vez
 season-log-by-month = Por mes
 season-log-since-january = desde enero
 season-log-ground-treated-by-month-in = Superficie tratada por mes en { $year }
@@ -560,8 +565,8 @@ season-log-the-review-is-written-to = El repaso está escrito en { $path }{ $sin
 
 season-log-amounts-over-ground = Cantidades por superficie
 season-log-ground = Superficie
-season-log-the-largest-errors-of-amounts-over = Los errores más grandes en cantidades por superficie
-season-log-the-largest-errors = Los errores más grandes
+season-log-the-largest-errors-of-amounts-over = Los mayores errores de cantidades por superficie
+season-log-the-largest-errors = Los mayores errores
 season-log-a-click-leads-to-the-record = Un clic lleva al registro
 season-log-how-often-so-far-off-per = { $name }: con qué frecuencia hubo tal error, por ciento
 season-log-errors-in-per-cent = Errores en por ciento: { $name }
@@ -573,16 +578,16 @@ season-log-most-too-much = lo más que sobró
 ## desk/views/season_log/review/products.rs
 
 season-log-products-by-ground-treated = Productos por superficie tratada
-season-log-actives-over-the-ground-of-the = Activos por la superficie de la finca
-season-log-actives = Activos
-season-log-an-active-field-by-field = Un activo, lote por lote
+season-log-actives-over-the-ground-of-the = Ingredientes activos por la superficie de la finca
+season-log-actives = Ingredientes activos
+season-log-an-active-field-by-field = Un ingrediente activo, lote por lote
 season-log-ground-treated-by-product = Superficie tratada por producto
 season-log-most-ground = más superficie
 season-log-most = más
 season-log-over-of-ground-that-can-be = Por { $ground } de superficie que se puede aplicar, en todo el tiempo elegido
 season-log-over-the-farms-ground = por la superficie de la finca
 season-log-not-known = no se sabe
-season-log-active = Activo
+season-log-active = Ingrediente activo
 season-log-over-the-field = por el lote
 season-log-by-field = { $name } por lote
 
@@ -597,13 +602,13 @@ season-log-name-count-of-headings = { $count ->
 
 season-log-no-trial-is-laid-out-yet = Aún no hay ningún ensayo trazado. Un ensayo compara dos tratamientos, par por par.
 season-log-all-trials-of-the-farm-whatever = Todos los ensayos de la finca, sin importar lo elegido arriba
-season-log-against = { $one } contra { $other }
+season-log-against = { $one } frente a { $other }
 season-log-no-pair-is-rated-on-both = Ningún par está evaluado todavía en ambos lados: evalúe sus lotes en las páginas de sus registros.
 
 ## desk/views/season_log/review/weather.rs
 
 season-log-of-held-against-labels-laws-and = { $count ->
-        [one] { $judged } de { $count } registro comparados hasta ahora con etiquetas, leyes y práctica: { $of_label_or_law } fuera de una etiqueta o una ley, { $of_practice } solo fuera de la práctica
+        [one] { $judged } de { $count } registro comparado hasta ahora con etiquetas, leyes y práctica: { $of_label_or_law } fuera de una etiqueta o una ley, { $of_practice } solo fuera de la práctica
        *[other] { $judged } de { $count } registros comparados hasta ahora con etiquetas, leyes y práctica: { $of_label_or_law } fuera de una etiqueta o una ley, { $of_practice } solo fuera de la práctica
     }
 season-log-not-measured = Sin medir
@@ -623,8 +628,8 @@ season-log-show-more-heading = Mostrar más: { $heading }
 season-log-at-least = al menos { $sum }
 season-log-spray-by-water = Caldo por agua
 season-log-most-spray = más caldo
-season-log-hours-by-rig-from-start-to = Horas por pulverizador, de inicio a fin
-season-log-hours-by-rig = Horas por pulverizador
+season-log-hours-by-rig-from-start-to = Horas por aspersora, de inicio a fin
+season-log-hours-by-rig = Horas por aspersora
 season-log-water-in-it = agua incluida
 season-log-without-a-volume = sin volumen
 season-log-hours = Horas
@@ -752,7 +757,7 @@ season-log-head-median = mediana
 season-log-head-at = hora
 season-log-head-wind = viento
 season-log-head-gust = ráfaga
-season-log-head-from = de
+season-log-head-from = desde
 season-log-head-air = aire
 season-log-head-humidity = humedad
 season-log-head-adjuvants = coadyuvantes
@@ -762,7 +767,7 @@ season-log-head-ratings = evaluaciones
 season-log-head-water = agua
 season-log-head-spray = caldo
 season-log-head-records = registros
-season-log-head-rig = pulverizador
+season-log-head-rig = aspersora
 season-log-head-time = tiempo
 season-log-head-class = clase
 season-log-head-ground = superficie
@@ -777,7 +782,7 @@ season-log-head-uses = usos
 season-log-head-group = grupo
 season-log-head-season = temporada
 season-log-head-passes = aplicaciones
-season-log-head-treated = tratado
+season-log-head-treated = tratada
 season-log-head-month = mes
 season-log-head-none = ninguno
 season-log-head-with = con

@@ -58,7 +58,7 @@ stock-for-from-this-shed = para { $name }, de esta bodega
 
 ## core/stock/needs.rs
 
-stock-its-spray-volume-over-ground-is = su volumen de caldo sobre el terreno no está anotado
+stock-its-spray-volume-over-ground-is = su volumen de caldo por superficie no está anotado
 stock-it-has-no-ground-to-spray = no tiene terreno que aplicar
 stock-is-not-in-the-shed = "{ $product }" no está en la bodega
 
@@ -72,10 +72,10 @@ stock-look-at-the-sizes-of-its = revise los tamaños de sus envases en la bodega
 ## core/stock/short.rs
 
 stock-none-on-hand = no hay existencias
-stock-on-hand = hay { $there } en existencias
+stock-on-hand = hay { $there } en existencia
 stock-for = { $amount } para { $name }
 stock-none-after-what-earlier-passes = no hay existencias después de lo que toman aplicaciones anteriores ({ $held } menos { $takers })
-stock-on-hand-after-what-earlier-passes = hay { $there } en existencias después de lo que toman aplicaciones anteriores ({ $held } menos { $takers })
+stock-on-hand-after-what-earlier-passes = hay { $there } en existencia después de lo que toman aplicaciones anteriores ({ $held } menos { $takers })
 stock-come-in-on-or-later = { $after }; { $amount } entran el { $date } o después
 stock-buy-lower-the-area-or-type = Compre { $purchase }, reduzca la superficie, o anote en la bodega lo que se compró o contó.
 stock-buy-or-more-lower-the-area = Compre { $short } o más, reduzca la superficie, o anote en la bodega lo que se compró o contó; { $why }.

@@ -35,7 +35,7 @@ water-ties-up-of-ammonium-sulfate-the = { $name } retiene { $need } de sulfato d
 water-the-label-of-each-product-decides = La etiqueta de cada producto decide si se puede agregar más.
 water-guidance = orientación ({ $source })
 water-conditions-water-too-more-weakly-than = { $name } también acondiciona el agua, más débilmente que el sulfato de amonio; no se calcula cuánto
-water-woznica-nalewaja-messersmith-and-milkowski = Woznica, Nalewaja, Messersmith y Milkowski, Weed Technology (quinclorac con sodio y calcio); un laboratorio de aguas de North Dakota y Minnesota, y Saskatchewan Agriculture, marzo de 2021, nombran los dos
+water-woznica-nalewaja-messersmith-and-milkowski = Woznica, Nalewaja, Messersmith y Milkowski, Weed Technology (quinclorac con sodio y calcio); un laboratorio de aguas de Dakota del Norte y Minnesota, y Saskatchewan Agriculture, marzo de 2021, nombran los dos
 water-at-least-and-at-most-which = { $least } al menos y { $most } como máximo, que no se encuentran
 water-at-least = { $least } al menos
 water-at-most = { $most } como máximo
@@ -44,8 +44,8 @@ water-label-range-as-typed = intervalo de la etiqueta, según lo anotado ({ $pla
 water-label-range-as-published = intervalo de la etiqueta, según lo publicado
 water-ammonium-sulfate-for-three-figures = Sulfato de amonio para { $name }: tres cifras
 water-tied-up-by-the-ions-by = retenido por los iones, según la ecuación
-water-north-dakota-practice-for-most-hard = práctica de North Dakota para la mayoría de las aguas duras
-water-in-the-set-that-suits-the = en el juego que más conviene a la mezcla
+water-north-dakota-practice-for-most-hard = práctica de Dakota del Norte para la mayoría de las aguas duras
+water-in-the-set-that-suits-the = en el conjunto que más conviene a la mezcla
 water-to-plan-the-most-of-these = para planear: el mayor de estos, dentro del intervalo de las etiquetas
 water-no-rate-serves-both-labels = ninguna dosis sirve para las dos etiquetas
 water-the-label-says-how-much-may = la etiqueta dice cuánto puede entrar
@@ -61,20 +61,20 @@ water-the-labels-ask-for = las etiquetas piden { $labels }
 water-the-label-asks-for = la etiqueta pide { $labels }
 water-the-label-allows = la etiqueta permite { $labels }
 water-labels-ask-for = hay etiquetas que piden { $labels }
-water-hard-its-ions-tie-up-of = { $name }, { $hardness } de dureza: sus iones retienen { $need } de sulfato de amonio, la práctica de North Dakota es { $practice }, { $labels }; { $plan }
+water-hard-its-ions-tie-up-of = { $name }, { $hardness } de dureza: sus iones retienen { $need } de sulfato de amonio, la práctica de Dakota del Norte es { $practice }, { $labels }; { $plan }
 water-the-mix-holds-it-for-what = La mezcla lo contiene, para lo que retiene { $name }
 water-it-is-in-the-shed-and = Está en la bodega y sirve para lo que retiene { $name }
-water-the-shed-has-no-ammonium-sulfate = La bodega no tiene sulfato de amonio; compre de grado para pulverizar
-water-ammonium-sulfate-spray-grade = Sulfato de amonio, grado para pulverizar
+water-the-shed-has-no-ammonium-sulfate = La bodega no tiene sulfato de amonio; compre de grado para aspersión
+water-ammonium-sulfate-spray-grade = Sulfato de amonio, grado para aspersión
 
 ## core/water/demands.rs
 
-water-how-much-ammonium-sulfate-holds-is = No está anotado cuánto sulfato de amonio contiene { $name }, así que no se juzga
+water-how-much-ammonium-sulfate-holds-is = No está anotado cuánto sulfato de amonio contiene { $name }, así que no se evalúa
 water-type-its-content-in-the-shed = Escriba su contenido en la bodega, como "3.4 lb/gal", según su etiqueta o su fabricante. Un grado de fertilizante como 8-0-0-9 no lo dice.
 water-is-of-fertilizer-grade-its-impurities = { $name } es de grado fertilizante: sus impurezas pueden retener el herbicida y tapar los filtros
-water-take-spray-grade-which-washington-state = Tome el de grado para pulverizar, que nombran Washington State University y Western Farm Press, o cuélelo.
+water-take-spray-grade-which-washington-state = Tome el de grado para aspersión, que nombran Washington State University y Western Farm Press, o cuélelo.
 water-the-grade-of-is-not-typed = El grado de { $name } no está anotado
-water-spray-grade-dissolves-without-residue-type = El de grado para pulverizar se disuelve sin residuo; escríbalo en la bodega.
+water-spray-grade-dissolves-without-residue-type = El de grado para aspersión se disuelve sin residuo; escríbalo en la bodega.
 water-what-says-of-ammonium-sulfate-is = Lo que { $name } dice del sulfato de amonio no es una masa, así que no se compara
 water-type-it-like-8-5-lb = Escríbalo como "8.5 lb/100 gal".
 water-asks-for-at-least-of-ammonium = { $name } pide al menos { $least } de sulfato de amonio; la mezcla contiene { $held }
@@ -101,7 +101,7 @@ water-from-the-one-ion-stated = por el único ion indicado
 
 ## core/water/mod.rs
 
-water-no-water-is-chosen-so-its = No hay agua elegida, así que su dureza no se juzga
+water-no-water-is-chosen-so-its = No hay agua elegida, así que su dureza no se evalúa
 water-choose-the-water-in-the-heading = Elija el agua en la línea del encabezado de la aplicación.
 water-the-pass-takes-water-which-is = La aplicación lleva el agua "{ $water }", que no está en la bodega
 water-choose-another-water-or-add-it = Elija otra agua, o agréguela en la bodega.
@@ -122,8 +122,8 @@ water-ion-sodium = sodio
 water-ion-potassium = potasio
 water-ion-iron = hierro
 water-ppm-of-an-ion = { $factor } × { $ppm } ppm de { $ion }
-water-most = lo más
-water-hardness-all-calcium-or-all-magnesium = dureza toda de calcio o toda de magnesio, lo menos
+water-most = máximo
+water-hardness-all-calcium-or-all-magnesium = dureza toda de calcio o toda de magnesio, mínimo
 water-0-042-ppm-iron = + 0.042 × { $show } ppm de hierro
 
 ## core/water/ranges.rs

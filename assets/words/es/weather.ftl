@@ -4,8 +4,8 @@ weather-so-sunrise-sunset-and-inversions-by = { $text }, así que no se puede sa
 weather-sunrise-and-sunset-cannot-be-told = No se puede saber la salida ni la puesta del sol, y { $basis } se rige por ellas
 weather-no-hour-of-is-allowed-in =
     { $doubtful ->
-        [0] Ninguna hora del { $day } está permitida en el pronóstico
-       *[other] Ninguna hora del { $day } está permitida en el pronóstico, { $doubtful } son dudosas
+        [0] Ninguna hora del { $day } está permitida según el pronóstico
+       *[other] Ninguna hora del { $day } está permitida según el pronóstico, { $doubtful } son dudosas
     }{ $count ->
         [0] { "" }
        *[other] ; la mayoría de las horas fallan en: { $limit } ({ $count } de { $hours })

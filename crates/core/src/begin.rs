@@ -91,6 +91,8 @@ pub enum Next {
     Product,
     /// The name of a product.
     ProductName(String),
+    /// The actives of a product, and what else stands on its front panel.
+    ProductActive(String),
     /// The rate on the label of a product.
     ProductRate(String),
     /// A pass.
@@ -119,7 +121,7 @@ impl Next {
             Self::Field | Self::FieldName(_) | Self::FieldArea(_) => Step::Field,
             Self::Rig | Self::RigName(_) | Self::RigTank(_) | Self::RigBoom(_) | Self::RigNozzles(_) => Step::Rig,
             Self::Water | Self::WaterAnalysis(_) => Step::Water,
-            Self::Product | Self::ProductName(_) | Self::ProductRate(_) => Step::Product,
+            Self::Product | Self::ProductName(_) | Self::ProductActive(_) | Self::ProductRate(_) => Step::Product,
             Self::Pass
             | Self::PassFields(_)
             | Self::PassWater(_)
@@ -153,7 +155,9 @@ pub fn next(farm: &Farm) -> Option<Next> {
 }
 
 fn place(farm: &Farm) -> Option<Next> {
-    let Some(place) = &farm.place else { return Some(Next::Units) };
+    let Some(place) = &farm.place else {
+        return Some(if is_named(&farm.name, new_farm) { Next::Latitude } else { Next::Units });
+    };
     if place.latitude.trim().is_empty() {
         Some(Next::Latitude)
     } else if place.longitude.trim().is_empty() || place.position().is_err() {
@@ -235,10 +239,12 @@ fn product(farm: &Farm) -> Option<Next> {
         );
         if has_rate || is_used(farm, |pass| pass.mix.iter().any(|line| line.product == *id)) {
             None
-        } else if is_named(&product.name, new_product) {
-            Some(Next::ProductRate(id.clone()))
-        } else {
+        } else if !is_named(&product.name, new_product) {
             Some(Next::ProductName(id.clone()))
+        } else if product.kind.is_pesticide() && product.actives.is_empty() {
+            Some(Next::ProductActive(id.clone()))
+        } else {
+            Some(Next::ProductRate(id.clone()))
         }
     };
     first_lacking(farm.products.iter(), lacks, Next::Product)
@@ -335,6 +341,9 @@ mod tests {
         farm.products.insert("p".to_owned(), product);
         assert_eq!(next(&farm), Some(Next::ProductName("p".to_owned())));
         farm.products["p"].name = "Invented".to_owned();
+        assert_eq!(next(&farm), Some(Next::ProductActive("p".to_owned())));
+        // An adjuvant has none.
+        farm.products["p"].kind = ProductKind::Adjuvant;
         assert_eq!(next(&farm), Some(Next::ProductRate("p".to_owned())));
         let rate = Says::Rate { least: None, most: Some(q("22 fl oz/ac")) };
         farm.products["p"].label.push(Statement::new(rate, ""));

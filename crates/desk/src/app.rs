@@ -461,6 +461,7 @@ impl Desk {
             }
             Command::ExportBoundaries => views::fields::export::ask_boundaries(self, ctx),
             Command::ExportTaskData => views::fields::export::ask_task_data(self, ctx),
+            Command::RecordPass => views::season_log::record_chosen(self),
             Command::Undo => self.document.undo(),
             Command::Redo => self.document.redo(),
             Command::Find => {

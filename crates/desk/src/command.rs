@@ -142,6 +142,8 @@ pub enum Command {
     ExportBoundaries,
     /// Save the chosen pass as task data for a terminal.
     ExportTaskData,
+    /// A record of the pass that is chosen, as planned, to type over what differed.
+    RecordPass,
     /// One step back.
     Undo,
     /// One step forward.
@@ -186,7 +188,7 @@ pub enum Command {
 
 impl Command {
     /// Those that stand alone: each has a key, or stands in a menu, or is found by its words.
-    pub const LISTED: [Self; 43] = [
+    pub const LISTED: [Self; 44] = [
         Self::Find,
         Self::Guide,
         Self::Keys,
@@ -194,6 +196,7 @@ impl Command {
         Self::Go(View::TankLoads),
         Self::Go(View::SeasonLog),
         Self::Go(View::Shed),
+        Self::RecordPass,
         Self::New,
         Self::Open,
         Self::OpenDemo,
@@ -246,6 +249,7 @@ impl Command {
             Self::ImportBoundaries => t!("app-import-boundaries").to_owned(),
             Self::ExportBoundaries => t!("app-export-boundaries-as-geojson").to_owned(),
             Self::ExportTaskData => t!("app-export-the-chosen-pass-as-task").to_owned(),
+            Self::RecordPass => t!("app-record-the-chosen-pass-as-sprayed").to_owned(),
             Self::Undo => t!("app-undo").to_owned(),
             Self::Redo => t!("app-redo").to_owned(),
             Self::Find => t!("app-find-anything").to_owned(),
@@ -290,6 +294,7 @@ impl Command {
             Self::NextStep => &[(Modifiers::NONE, Key::F3)],
             Self::Keys => &[(CTRL, Key::F1)],
             Self::List => &[(CTRL, Key::L)],
+            Self::RecordPass => &[(CTRL, Key::R)],
             Self::Quit => &[(CTRL, Key::Q)],
             Self::CancelWork => &[(CTRL, Key::Period)],
             Self::Larger => &[(CTRL, Key::Plus)],
@@ -315,6 +320,7 @@ impl Command {
                 | Self::ImportBoundaries
                 | Self::ExportBoundaries
                 | Self::ExportTaskData
+                | Self::RecordPass
                 | Self::NextStep
                 | Self::Undo
                 | Self::Redo

@@ -14,7 +14,7 @@ use tankard::command::{Command, View};
 use tankard::demo;
 use tankard::document::Document;
 use tankard_core::begin::{Next, new_farm, next};
-use tankard_core::farm::{Card, Farm, Field, Formulation, Place, Product, ProductKind, Says, Statement};
+use tankard_core::farm::{Card, Droplets, Farm, Field, Formulation, Place, Product, ProductKind, Says, Statement};
 use tankard_core::loads::card::cards;
 
 fn start() -> Harness<'static, Desk> {
@@ -44,6 +44,28 @@ fn focused(harness: &Harness<'_, Desk>) -> String {
     let focused = egui_kittest::kittest::By::new().predicate(|node| node.is_focused());
     let node = harness.query_all(focused).last();
     node.and_then(|node| node.accesskit_node().label()).unwrap_or_default()
+}
+
+/// A click leads to a box as a key does: what is typed then goes there.
+#[test]
+fn the_next_step_is_led_to_by_the_mouse_too() {
+    let mut harness = start();
+    harness.get_by_label("Begin my own farm").click();
+    harness.run();
+    assert_eq!(focused(&harness), "name of the farm");
+    type_on(&mut harness, "Our farm", 2);
+    assert_ne!(focused(&harness), "name of the farm");
+    harness.get_by_label("Type the name").click();
+    harness.run();
+    assert_eq!(focused(&harness), "name of the farm");
+    let ctx = harness.ctx.clone();
+    harness.state_mut().run(Command::Go(View::Shed), &ctx);
+    harness.run();
+    harness.get_by_role_and_label(egui::accesskit::Role::Tab, "Products").click();
+    harness.run();
+    harness.get_by_label("+ From a label").click();
+    harness.run();
+    assert_eq!(focused(&harness), "name of the product");
 }
 
 #[test]
@@ -122,6 +144,10 @@ fn the_keyboard_alone_leads_to_the_first_card() {
     harness.get_by_label("Step 5 of 7");
     key(&mut harness, Key::F3);
     type_on(&mut harness, "Invented 540 SL", 0);
+    key(&mut harness, Key::F3);
+    assert_eq!(focused(&harness), "active 1");
+    type_on(&mut harness, "glyphosate", 1);
+    type_on(&mut harness, "540 g ae/L", 0);
     key(&mut harness, Key::F3);
     assert_eq!(focused(&harness), "rate at least");
     // From row to row by Enter, past crop, stages and page.
@@ -298,6 +324,13 @@ fn empty_rows_are_nothing_until_something_is_typed_in_them() {
     key(&mut harness, Key::Enter);
     assert_eq!(focused(&harness), "wind at most");
     assert!(matches!(label(&harness)[4].says, Says::Droplets { coarsest: None, .. }));
+    // Each class can be chosen, also the one that a new statement begins with.
+    for class in Droplets::ALL {
+        let mut harness = with_product();
+        press(&mut harness, "Empty rows for what is not typed yet");
+        common::shed::choose(&mut harness, "droplets finest: not typed", class.name());
+        assert_eq!(label(&harness)[1].says, Says::Droplets { finest: class, coarsest: None });
+    }
     // Into a sentence and out of it, too.
     put(&mut harness, "harvest, graze days", "50");
     key(&mut harness, Key::Enter);

@@ -12,6 +12,7 @@ use jiff::civil::date;
 use tankard::command::Command;
 use tankard_core::farm::label::Stance;
 use tankard_core::farm::{AdjuvantClass, Farm, Formulation, Place, Product, ProductKind, Says, Statement, Water};
+use tankard_core::quantity::Units;
 
 fn of(label: Vec<Statement>) -> Farm {
     let mut farm = Farm::new("Test");
@@ -35,7 +36,7 @@ fn key(harness: &mut Shed, key: Key) {
     harness.run();
 }
 
-/// A bare number stays refused, and its likely value is one key or one click away.
+/// A bare number is not taken while it is typed; its likely value is one key or one click away, and taken when its box is left.
 #[test]
 fn a_bare_number_is_offered_with_the_unit_of_the_farm() {
     let mut harness = with(of(Vec::new()));
@@ -54,6 +55,22 @@ fn a_bare_number_is_offered_with_the_unit_of_the_farm() {
     harness.state_mut().run(Command::Undo, &ctx);
     harness.run();
     assert!(farm(&harness).waters["well"].magnesium.is_none(), "it is an edit like any other");
+    // By Tab, where it can be meant in one way alone.
+    put(&mut harness, "sodium", "40");
+    assert!(farm(&harness).waters["well"].sodium.is_none());
+    harness.get_by_label("F2, or leaving the box, takes 40 ppm");
+    key(&mut harness, Key::Tab);
+    assert_eq!(farm(&harness).waters["well"].sodium.as_ref().unwrap().text(), "40 ppm");
+    // Parts per million or grains: a person says which.
+    put(&mut harness, "hardness", "20");
+    harness.get_by_label("F2 takes 20 ppm");
+    key(&mut harness, Key::Tab);
+    assert!(farm(&harness).waters["well"].hardness.is_none());
+    harness.get_by_label_contains("the unit after 20 is missing");
+    // Escape gives up what was typed.
+    put(&mut harness, "iron", "3");
+    key(&mut harness, Key::Escape);
+    assert!(farm(&harness).waters["well"].iron.is_none());
 }
 
 #[test]
@@ -83,6 +100,17 @@ fn a_day_is_typed_as_people_write_it() {
     assert!(harness.query_all_by_label_contains("may be 5 October 2027 or 10 May 2027").next().is_some());
     press(&mut harness, "Take 2027-05-10");
     assert_eq!(farm(&harness).waters["well"].sampled, Some(date(2027, 5, 10)));
+    // With US units whoever goes on has meant the month first; with others nobody knows.
+    put(&mut harness, "sampled", "3/1/2027");
+    key(&mut harness, Key::Tab);
+    assert_eq!(farm(&harness).waters["well"].sampled, Some(date(2027, 3, 1)));
+    let mut metric = of(Vec::new());
+    metric.units = Units::Metric;
+    let mut harness = with(metric);
+    press(&mut harness, "Waters");
+    put(&mut harness, "sampled", "3/1/2027");
+    key(&mut harness, Key::Tab);
+    assert_eq!(farm(&harness).waters["well"].sampled, None);
 }
 
 #[test]

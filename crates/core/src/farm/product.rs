@@ -26,6 +26,9 @@ pub struct Product {
     /// Surfactant built into the formulation; for an adjuvant, what it is itself.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub surfactant: Option<Surfactant>,
+    /// That its label says, or its maker, that no surfactant is built in. Without it and without [`Product::surfactant`] that is not known.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub no_surfactant: bool,
     /// Grade, for ammonium sulfate and other salts.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     pub grade: Option<Grade>,
@@ -74,6 +77,7 @@ impl Product {
             class: None,
             actives: Vec::new(),
             surfactant: None,
+            no_surfactant: false,
             grade: None,
             density: None,
             registration: String::new(),

@@ -7,7 +7,7 @@ use super::{Here, Spoken, listed, names};
 use crate::farm::label::Says;
 use crate::farm::{Neighbour, Surrounding};
 use crate::finding::Finding;
-use crate::ground::{named, strips};
+use crate::ground::{named, side_on_card, strips};
 use crate::language::{t, yes_or_no};
 use crate::quantity::{AsTyped, Length, Quantity};
 
@@ -36,7 +36,7 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
                     width = asked,
                     what = what,
                     side_is_typed = yes_or_no(!side.is_empty()),
-                    side = side,
+                    side = side_on_card(side).aloud(),
                     field = field,
                     distance = distance.show(units)
                 ),
@@ -55,7 +55,7 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
                     width = asked,
                     what = what,
                     side_is_typed = yes_or_no(!side.is_empty()),
-                    side = side,
+                    side = side_on_card(side).aloud(),
                     field = field
                 ),
                 t!("label-type-how-far-it-lies-from").to_owned(),

@@ -215,7 +215,7 @@ pub(crate) fn forbid(doubt: &str, about: Subject, text: impl Into<String>, basis
 }
 
 /// Names in a sentence: "A, B and C".
-pub(crate) fn listed(names: &[String]) -> String {
+pub fn listed(names: &[String]) -> String {
     match names {
         [] => String::new(),
         [one] => one.clone(),

@@ -128,7 +128,10 @@ fn one(when: &When, situation: &Situation) -> Option<bool> {
         }
         When::With(what) => Some(situation.partners.iter().any(|partner| super::names::speak_of(what, partner))),
         When::Alone => Some(!situation.partners.iter().any(|partner| partner.kind.is_pesticide())),
-        When::NoSurfactantBuiltIn => situation.product.surfactant.map(|surfactant| !surfactant.complete),
+        When::NoSurfactantBuiltIn => {
+            let known = situation.product.surfactant.map(|surfactant| !surfactant.complete);
+            known.or(situation.product.no_surfactant.then_some(true))
+        }
         When::LoadedPartner => Some(situation.partners.iter().any(|partner| partner.is_loaded())),
         When::Carrier(kind) => Some(situation.pass.carrier_kind == *kind),
         When::CarrierBelow(limit) => situation.carrier.map(|carrier| limit.exceeds(carrier)),
@@ -219,6 +222,8 @@ mod tests {
         );
         assert_eq!(asked(&farm, &[When::LoadedPartner]), Some(true));
         assert_eq!(asked(&farm, &[When::NoSurfactantBuiltIn]), None, "nobody has typed whether there is one");
+        farm.products["m"].no_surfactant = true;
+        assert_eq!(asked(&farm, &[When::NoSurfactantBuiltIn]), Some(true));
         assert_eq!(asked(&farm, &[When::CarrierBelow(q("10 gal/ac"))]), Some(false));
         assert_eq!(asked(&farm, &[When::CarrierBelow(q("15 gal/ac"))]), Some(true));
         assert_eq!(asked(&farm, &[When::CarrierAbove(q("5 gal/ac"))]), Some(true));

@@ -40,6 +40,8 @@ pub fn table() -> &'static [Confusion] {
 pub enum Kind {
     /// A rate of use.
     Rate,
+    /// What was used of a product.
+    Amount,
     /// Spray volume over ground.
     Carrier,
     /// What a tank holds.
@@ -77,6 +79,7 @@ impl Kind {
     const fn key(self) -> &'static str {
         match self {
             Self::Rate => "rate",
+            Self::Amount => "amount",
             Self::Carrier => "carrier",
             Self::Volume => "volume",
             Self::Area => "area",
@@ -108,7 +111,13 @@ impl Kind {
             Self::Density => unit::DENSITY,
             Self::Hardness => unit::HARDNESS,
             Self::Conductivity => unit::CONDUCTIVITY,
-            Self::Rate | Self::Temperature | Self::Content | Self::Calcium | Self::Magnesium | Self::Bicarbonate => &[],
+            Self::Rate
+            | Self::Amount
+            | Self::Temperature
+            | Self::Content
+            | Self::Calcium
+            | Self::Magnesium
+            | Self::Bicarbonate => &[],
         }
     }
 
@@ -183,6 +192,7 @@ fn whole(row: &Confusion, kind: Kind, typed: &Typed) -> Option<String> {
         Kind::Temperature => name.trim_start_matches(['°', 'º']).trim_start_matches("deg").trim_start() == row.from,
         Kind::Content => compound(&name) == compound(&row.from),
         Kind::Rate => name == row.from,
+        Kind::Amount => [unit::MASS, unit::VOLUME].into_iter().any(|table| is_same(table, &name, &row.from)),
         _ => is_same(kind.units(), &name, &row.from),
     };
     let to = match (basis, row.to.split_once('/')) {

@@ -17,6 +17,9 @@ const OFF_PLAN: i32 = 300;
 /// What was sprayed is written down within so many days of the plan.
 const AROUND: i32 = 60;
 
+/// Within so many days of today a pass is still looked at.
+const NOW: i32 = 14;
+
 fn days(from: Date, to: Date) -> i32 {
     from.until(to).map_or(0, |span| span.get_days())
 }
@@ -101,6 +104,9 @@ pub(super) fn of_record(farm: &Farm, id: &Id, record: &Record, today: Date) -> O
         return doubted(about(), &text, t!("plausible-be-past"), Basis::Arithmetic, open(offers));
     }
     let planned = planned?;
+    if let Some(finding) = on_another_day(farm, id, record, planned, today) {
+        return Some(finding);
+    }
     // A pass that is planned anew for another year has moved away from its record, and was not written down beside it.
     let made = record.made.map(DateTime::date)?;
     if days(planned, record.date).abs() <= OFF_PLAN || !is_near(made) {
@@ -118,4 +124,19 @@ pub(super) fn of_record(farm: &Farm, id: &Id, record: &Record, today: Date) -> O
             counted.map_or_else(String::new, |counted| t!("plausible-what-it-took-was-counted-on", counted = counted))
     );
     doubted(about(), &text, t!("plausible-be-beside-that"), Basis::Arithmetic, open(offers))
+}
+
+/// A record whose pass is still planned for another day beside it: the plan then counts it as an application before or after its own.
+fn on_another_day(farm: &Farm, id: &Id, record: &Record, planned: Date, today: Date) -> Option<Finding> {
+    let pass = record.pass.as_ref()?;
+    let is_now = |date: Date| days(date, today).abs() <= NOW;
+    let of_pass = || farm.records.values().filter(|other| other.pass.as_ref() == Some(pass));
+    if planned == record.date || !is_now(planned) || !is_now(record.date) || of_pass().count() != 1 {
+        return None;
+    }
+    let text = t!("plausible-sprayed-on-another-day", name = record.name, date = record.date, planned = planned);
+    let slot = Slot::PassDate(pass.to_string());
+    let offer = Offer::of(slot, record.date.to_string(), t!("plausible-the-day-of-the-record"));
+    let finding = Finding::check(Subject::Record(id.clone()), text, Basis::Arithmetic);
+    Some(finding.hint(t!("plausible-move-the-pass-or-plan-another")).offering(vec![offer]))
 }

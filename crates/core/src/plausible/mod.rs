@@ -13,10 +13,12 @@ mod carrier;
 pub mod confusions;
 mod content;
 mod dates;
+mod named;
 mod offer;
 mod place;
 pub mod ranges;
 mod rate;
+mod recorded;
 mod rig;
 pub mod salts;
 mod text;
@@ -147,10 +149,11 @@ pub(crate) fn judge(
     findings.extend(place::judge(farm, pass.date, pass.fields.iter().filter_map(|id| farm.fields.get(id))));
 }
 
-/// What there is to doubt of a product: contents and density.
+/// What there is to doubt of a product: contents, density, its name.
 pub fn of_product(farm: &Farm, id: &str, findings: &mut Vec<Finding>) {
     if let Some((id, product)) = farm.products.get_key_value(id) {
         content::judge(farm, id, product, findings);
+        named::judge(id, product, findings);
     }
 }
 
@@ -182,9 +185,10 @@ pub fn of_place(farm: &Farm, today: Date, findings: &mut Vec<Finding>) {
     findings.extend(place::judge(farm, today, farm.fields.values()));
 }
 
-/// What there is to doubt of a record on a day: its date, and what was measured.
+/// What there is to doubt of a record on a day: its date, what was used, and what was measured.
 pub fn of_record(farm: &Farm, id: &Id, record: &Record, today: Date, findings: &mut Vec<Finding>) {
     findings.extend(dates::of_record(farm, id, record, today));
+    recorded::judge(farm, id, record, findings);
     weather::of_record(farm, id, record, findings);
 }
 

@@ -5,6 +5,7 @@ use jiff::civil::Date;
 use crate::farm::{Farm, Id, Layout, Place, Record};
 use crate::language::t;
 use crate::quantity::{ActiveBasis, AsTyped, Quantity};
+use crate::season::record::with_amount;
 use crate::words::all_of;
 
 /// A value that was probably meant, in the notation of whoever typed what stands there.
@@ -127,6 +128,13 @@ pub enum Slot {
     Zone,
     /// Day of a record.
     RecordDate(Id),
+    /// What was used of a product by a record.
+    RecordAmount {
+        /// The record.
+        record: Id,
+        /// The product.
+        product: Id,
+    },
     /// A measurement of a record.
     Measured {
         /// The record.
@@ -185,6 +193,7 @@ impl Slot {
             Self::Longitude => "longitude".to_owned(),
             Self::Zone => "zone".to_owned(),
             Self::RecordDate(id) => format!("record-date:{id}"),
+            Self::RecordAmount { record, product } => format!("record-amount:{record}/{product}"),
             Self::Measured { record, reading, what } => {
                 let what = match what {
                     Measured::Air => "air",
@@ -316,6 +325,12 @@ impl Set {
             }
             Slot::RecordDate(id) => {
                 open(farm, id)?.date = day()?;
+                Some(())
+            }
+            Slot::RecordAmount { record, product } => {
+                let (known, units) = (farm.products.get(product).cloned(), farm.units);
+                let line = open(farm, record)?.lines.iter_mut().find(|line| line.product == *product)?;
+                *line = with_amount(line, AsTyped::parse(text).ok()?, known.as_ref(), units);
                 Some(())
             }
             Slot::Measured { record, reading, what } => measured(open(farm, record)?, *reading, *what, text),

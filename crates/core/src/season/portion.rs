@@ -132,7 +132,7 @@ pub fn is_out_of_proportion(farm: &Farm, record: &Record, wanted: f64) -> bool {
     let volume =
         record.volume.as_ref().zip(record.planned.as_ref()).and_then(|(out, planned)| out.ratio(planned.value()));
     let is_out = |line: &RecordLine| {
-        let planned = line.planned.as_ref()?.value();
+        let planned = line.planned.as_ref().filter(|_| is_reckoned(farm, record, line))?.value();
         let rounded = in_jug(farm, &line.product, planned.times(wanted));
         let is_so = |amount: Amount| line.amount.value().ratio(amount).is_some_and(same);
         Some(!planned.is_zero() && !is_so(planned.times(wanted)) && !is_so(rounded))
@@ -147,14 +147,39 @@ fn in_jug(farm: &Farm, product: &str, amount: Amount) -> Amount {
     if measured.is_zero() { amount } else { measured }
 }
 
+/// Amounts that lie this close to a proportion came of it: loads are measured one by one.
+const CAME_OF: f64 = 5e-3;
+
+/// Whether the amount of a line is the one planned, or stands to it as the spray of its record does. Any other was typed by a person as
+/// what was really used.
+fn is_reckoned(farm: &Farm, record: &Record, line: &RecordLine) -> bool {
+    let Some(planned) = line.planned.as_ref().map(AsTyped::value) else { return false };
+    let volume = record.volume.as_ref().zip(record.planned.as_ref());
+    let sprayed = volume.and_then(|(out, planned)| out.ratio(planned.value()));
+    std::iter::once(1.0).chain(sprayed).any(|share| {
+        let exact = planned.times(share);
+        [exact, in_jug(farm, &line.product, exact)].into_iter().any(|amount| {
+            let ratio = line.amount.value().ratio(amount);
+            ratio.map_or(line.amount.is_zero(), |ratio| (ratio - 1.0).abs() < CAME_OF)
+        })
+    })
+}
+
+/// The products of a record whose amounts a person typed other than reckoned, by name.
+pub fn typed_otherwise(farm: &Farm, record: &Record) -> Vec<String> {
+    let typed = record.lines.iter().filter(|line| line.planned.is_some() && !is_reckoned(farm, record, line));
+    typed.map(|line| line.name.to_string()).collect()
+}
+
 /// Spray and products of a record in a proportion to what was planned, products to the mark that the farm measures to; what was not
-/// planned stays.
+/// planned stays, and so does an amount that was typed other than reckoned.
 pub fn in_proportion(farm: &Farm, record: &mut Record, wanted: f64) {
+    let reckoned: Vec<bool> = record.lines.iter().map(|line| is_reckoned(farm, record, line)).collect();
     if let Some(planned) = &record.planned {
         record.volume = Some(volume_text(planned.value() * wanted, farm.units));
     }
-    for line in &mut record.lines {
-        if let Some(planned) = &line.planned {
+    for (line, reckoned) in record.lines.iter_mut().zip(reckoned) {
+        if let Some(planned) = line.planned.as_ref().filter(|_| reckoned) {
             let exact = planned.value().times(wanted);
             // What was planned is what the jugs of its loads held together.
             let amount = if same(wanted) { exact } else { in_jug(farm, &line.product, exact) };
@@ -179,12 +204,12 @@ pub struct Balance {
     pub left: Volume,
     /// What went out.
     pub out: Volume,
-    /// What went out of each product of the record's plan, by product.
+    /// What went out of each product of the record's plan, by product, but for those of which a person typed another amount.
     pub amounts: Vec<(Id, Amount)>,
 }
 
 /// What must have gone out by the loads used and what was left over, where a record of a whole plan says that either differed.
-pub fn balance(plan: &Plan, record: &Record) -> Option<Balance> {
+pub fn balance(farm: &Farm, plan: &Plan, record: &Record) -> Option<Balance> {
     let whole = Portion::whole(plan);
     let (of, planned) = (whole.loads?, record.planned.as_ref()?);
     // A record of a part was planned as that part.
@@ -203,7 +228,9 @@ pub fn balance(plan: &Plan, record: &Record) -> Option<Balance> {
     }
     let out = mixed - left;
     let share = out.ratio(used.volume)?;
-    let amounts = plan.lines.iter().zip(&used.amounts);
+    let typed =
+        |product: &Id| record.lines.iter().any(|line| line.product == *product && !is_reckoned(farm, record, line));
+    let amounts = plan.lines.iter().zip(&used.amounts).filter(|(line, _)| !typed(&line.product));
     let amounts = amounts.map(|(line, amount)| (line.product.clone(), amount.times(share))).collect();
     Some(Balance { loads, of, scaled: !same(scale), mixed, left, out, amounts })
 }

@@ -50,6 +50,7 @@ fn words(next: &Next) -> (&'static str, &'static str) {
         Next::WaterAnalysis(_) => (t!("app-your-water-calcium-and-magnesium-or"), t!("app-type-its-calcium")),
         Next::Product => (t!("app-your-first-product-typed-in-the"), t!("app-add-a-product")),
         Next::ProductName(_) => (t!("app-your-first-product-its-name-as"), t!("app-type-its-name")),
+        Next::ProductActive(_) => (t!("app-your-first-product-its-actives"), t!("app-type-its-active")),
         Next::ProductRate(_) => (t!("app-your-first-product-its-rate-and"), t!("app-type-its-rate")),
         Next::Pass => (t!("app-your-first-pass-which-fields-get"), t!("app-plan-a-pass")),
         Next::PassFields(_) => (t!("app-your-first-pass-which-fields-it"), t!("app-choose-the-fields")),
@@ -207,7 +208,7 @@ impl Desk {
                 self.shed.choose_nozzles(id);
             }
             Next::WaterAnalysis(id) => self.lead_to(&tankard_core::finding::Subject::Water(id.clone())),
-            Next::ProductName(id) | Next::ProductRate(id) => {
+            Next::ProductName(id) | Next::ProductActive(id) | Next::ProductRate(id) => {
                 self.view = View::Shed;
                 self.shed.fill_in(id);
             }
@@ -261,6 +262,7 @@ impl Desk {
             Next::Water => t!("shed-name-of-the-water").to_owned(),
             Next::WaterAnalysis(_) => t!("shed-calcium").to_owned(),
             Next::Product | Next::ProductName(_) => t!("shed-name-of-the-product").to_owned(),
+            Next::ProductActive(_) => t!("shed-active-n", n = 1),
             Next::ProductRate(_) => t!("shed-rate-at-least").to_owned(),
             Next::Pass | Next::PassFields(_) => t!("tank-loads-add-a-field").to_owned(),
             Next::PassCarrier(_) => t!("tank-loads-spray-volume-over-ground").to_owned(),

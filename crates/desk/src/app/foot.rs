@@ -45,6 +45,10 @@ impl Desk {
                     problem = unread.problem,
                     instead = instead
                 ));
+                let more = self.unread.len().saturating_sub(1);
+                if more > 0 {
+                    ui.label(t!("app-more-boxes-unread", count = more));
+                }
                 if boxes::act(ui, t!("app-drop-what-was-typed")).clicked() {
                     boxes::drop_unread(ui.ctx(), &unread);
                 }

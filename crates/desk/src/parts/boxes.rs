@@ -85,6 +85,11 @@ fn claim(ui: &Ui, name: &str, response: &Response, is_box: bool) -> bool {
         None => false,
     };
     if is_it && ui.is_enabled() {
+        // In the frame of a click all that it is not on gives the keyboard away again.
+        if ui.input(|input| input.pointer.any_click()) {
+            ui.ctx().request_repaint();
+            return false;
+        }
         ui.data_mut(|data| data.remove::<(Wanted, u8)>(wanted_id()));
         response.request_focus();
         // What is in view stays where it is.
@@ -264,6 +269,31 @@ fn read_box<E: Into<Refused>>(
     hint: &str,
     read: impl Fn(&str) -> Result<String, E>,
 ) -> Option<String> {
+    read_or_meant(ui, name, current, width, hint, (read, only))
+}
+
+/// What a text is taken as when its box is left: the one thing that it can have been meant as.
+fn only(refused: &Refused) -> Option<&String> {
+    match refused.meant.as_slice() {
+        [only] => Some(only),
+        _ => None,
+    }
+}
+
+/// The same for days: with US units the month comes first where the figures alone leave it open.
+fn only_or_month_first(units: Units) -> fn(&Refused) -> Option<&String> {
+    if units == Units::UsCustomary { |refused| refused.meant.first() } else { only }
+}
+
+/// The same; `sure` gives what a text that cannot be read is taken as when the box is left.
+fn read_or_meant<E: Into<Refused>>(
+    ui: &mut Ui,
+    name: &str,
+    current: &str,
+    width: f32,
+    hint: &str,
+    (read, sure): (impl Fn(&str) -> Result<String, E>, impl Fn(&Refused) -> Option<&String>),
+) -> Option<String> {
     let id = box_id(ui, name);
     let edit_id = edit_id(ui, name);
     let kept: Option<Draft> = ui.data(|data| data.get_temp(id));
@@ -289,7 +319,15 @@ fn read_box<E: Into<Refused>>(
     if let Some(problem) = &problem {
         ui.painter().rect_stroke(response.rect, 4, Stroke::new(1.5, look::colours(ui).stop), egui::StrokeKind::Inside);
         if !problem.meant.is_empty() {
-            taken = offers::in_place(ui, edit_id, &response, problem);
+            let sure = sure(problem);
+            taken = offers::in_place(ui, edit_id, &response, problem, sure);
+            // Escape gives up what was typed; who goes on has meant it.
+            let goes_on = ui.input(|input| {
+                input.key_pressed(egui::Key::Tab) || input.key_pressed(egui::Key::Enter) || input.pointer.any_click()
+            });
+            if taken.is_none() && response.lost_focus() && goes_on {
+                taken = sure.cloned();
+            }
         } else if response.has_focus() || response.hovered() {
             egui::Tooltip::always_open(ui.ctx().clone(), ui.layer_id(), id.with("why"), response.rect).gap(2.0).show(
                 |ui| {
@@ -304,9 +342,9 @@ fn read_box<E: Into<Refused>>(
         note_unread(ui.ctx(), id, None);
         return None;
     }
-    if problem.is_none() {
+    if problem.is_none() || taken.is_some() {
         go_on(ui, &response);
-    } else if taken.is_none() && response.lost_focus() && ui.input(|input| input.key_pressed(egui::Key::Enter)) {
+    } else if response.lost_focus() && ui.input(|input| input.key_pressed(egui::Key::Enter)) {
         // Whoever is done with a text that cannot be read is still to hear why.
         response.request_focus();
     }
@@ -468,9 +506,10 @@ pub fn same_reading(shown: &str, typed: &str) -> bool {
 
 /// A box for a day that must be there, written 2031-06-12.
 pub fn date(ui: &mut Ui, name: &str, value: &mut Date, width: f32) {
-    if let Some(text) = read_box(ui, name, &value.to_string(), width, "2031-06-12", |text| {
-        typed::day(text).map(|date| date.to_string())
-    }) && let Ok(read) = typed::day(&text)
+    let read = |text: &str| typed::day(text).map(|date| date.to_string());
+    let sure = only_or_month_first(units(ui.ctx()));
+    if let Some(text) = read_or_meant(ui, name, &value.to_string(), width, "2031-06-12", (read, sure))
+        && let Ok(read) = typed::day(&text)
     {
         *value = read;
     }
@@ -487,7 +526,8 @@ pub fn date_hinted(ui: &mut Ui, name: &str, value: &mut Option<Date>, width: f32
     let read = |text: &str| {
         if text.trim().is_empty() { Ok(String::new()) } else { typed::day(text).map(|date| date.to_string()) }
     };
-    if let Some(text) = read_box(ui, name, &current, width, hint, read) {
+    let sure = only_or_month_first(units(ui.ctx()));
+    if let Some(text) = read_or_meant(ui, name, &current, width, hint, (read, sure)) {
         *value = typed::day(&text).ok();
     }
 }

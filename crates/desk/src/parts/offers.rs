@@ -95,8 +95,9 @@ pub fn by_key(ui: &mut Ui, first: &Offer) {
     key_takes(ui, &first.text());
 }
 
-/// Why the text of a box cannot be read, and what it was probably meant as: that is given when it is taken.
-pub fn in_place(ui: &Ui, id: Id, response: &Response, refused: &Refused) -> Option<String> {
+/// Why the text of a box cannot be read, and what it was probably meant as: that is given when it is taken. `sure` is what it is taken as
+/// when the box is left.
+pub fn in_place(ui: &Ui, id: Id, response: &Response, refused: &Refused, sure: Option<&String>) -> Option<String> {
     let first = refused.meant.first()?;
     let mut taken = None;
     let has_focus = response.has_focus();
@@ -114,7 +115,12 @@ pub fn in_place(ui: &Ui, id: Id, response: &Response, refused: &Refused) -> Opti
                 }
             }
         });
-        key_takes(ui, first);
+        if sure == Some(first) {
+            let keys = keys::any_of(offer::TAKE.keys);
+            ui.label(look::soft(ui, t!("parts-takes-and-leaving", keys = keys, first = first)));
+        } else {
+            key_takes(ui, first);
+        }
     });
     taken
 }

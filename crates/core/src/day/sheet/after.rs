@@ -5,6 +5,7 @@ use jiff::tz::TimeZone;
 
 use super::{OfDay, SheetField};
 use crate::farm::{Farm, Field, Id, Neighbour};
+use crate::ground::side_on_card;
 use crate::label::when::Situation;
 use crate::label::{harvest, listed, once};
 use crate::language::t;
@@ -57,7 +58,7 @@ fn beside_all(farm: &Farm, fields: &[&Field]) -> String {
 
 fn beside(farm: &Farm, neighbour: &Neighbour) -> String {
     let distance = neighbour.distance.as_ref().map(|distance| distance.show(farm.units));
-    let where_it_lies = [Some(neighbour.side.trim().to_owned()), distance].into_iter().flatten();
+    let where_it_lies = [Some(side_on_card(neighbour.side.trim()).aloud()), distance].into_iter().flatten();
     let where_it_lies: Vec<String> = where_it_lies.filter(|text| !text.is_empty()).collect();
     if where_it_lies.is_empty() {
         neighbour.what.clone()

@@ -59,7 +59,7 @@ pub(super) fn by_class(
 /// Where advice hangs on a built-in surfactant and nobody has typed whether there is one.
 pub(super) fn untyped_surfactant(ground: &Ground<'_>, voice: &Voice, findings: &mut Vec<Finding>) {
     let Some(product) = ground.farm.products.get(&voice.product) else { return };
-    if product.surfactant.is_some() {
+    if product.surfactant.is_some() || product.no_surfactant {
         return;
     }
     let on_it = |statement: &&Statement| statement.when.contains(&When::NoSurfactantBuiltIn);

@@ -1,6 +1,9 @@
 //! Records of one pass in parts, and what went out against loads and ground.
 
-use super::{Portion, balance, in_proportion, is_out_of_proportion, other_ground, unrecorded};
+use super::{
+    Portion, amount_text, balance, in_proportion, is_out_of_proportion, other_ground, typed_otherwise, unrecorded,
+    with_amount,
+};
 use crate::farm::{
     Active, Container, ContainerKind, Farm, Field, Formulation, Layout, Left, Line, NozzleSet, Pass, Product,
     ProductKind, Record, RecordField, Rig, Water,
@@ -313,9 +316,9 @@ fn loads_and_left_over_balance() {
     let farm = farm();
     let plan = plan_of(&farm);
     let mut record = from_plan(&farm, &Log::of(&farm), &plan).unwrap();
-    assert_eq!(balance(&plan, &record), None);
+    assert_eq!(balance(&farm, &plan, &record), None);
     record.left = Some(Left { volume: typed("240 gal"), went: "".into() });
-    let found = balance(&plan, &record).unwrap();
+    let found = balance(&farm, &plan, &record).unwrap();
     near(found.mixed.to_us_gallons(), 2400.0, 1e-9);
     near((found.out + found.left).to_us_gallons(), found.mixed.to_us_gallons(), 1e-9);
     for ((_, amount), whole) in found.amounts.iter().zip(&Portion::whole(&plan).amounts) {
@@ -328,14 +331,45 @@ fn loads_and_left_over_balance() {
     // Two of the three loads, and nothing left over.
     record.left = None;
     record.loads = Some(2);
-    let found = balance(&plan, &record).unwrap();
+    let found = balance(&farm, &plan, &record).unwrap();
     near(found.out.to_us_gallons(), 2000.0, 1e-9);
     // More loads than the plan has, or more left over than was mixed, is for the person to say.
     record.loads = Some(9);
-    assert_eq!(balance(&plan, &record), None);
+    assert_eq!(balance(&farm, &plan, &record), None);
     record.loads = Some(1);
     record.left = Some(Left { volume: typed("1200 gal"), went: "".into() });
-    assert_eq!(balance(&plan, &record), None);
+    assert_eq!(balance(&farm, &plan, &record), None);
+}
+
+/// What a person typed as really used is neither scaled nor has its left over taken off.
+#[test]
+fn an_amount_that_was_typed_stays() {
+    let farm = farm();
+    let plan = plan_of(&farm);
+    let mut record = from_plan(&farm, &Log::of(&farm), &plan).unwrap();
+    let first = &record.lines[0];
+    let used = amount_text(first.amount.value().times(1.03), farm.units);
+    record.lines[0] = with_amount(first, used.clone(), farm.products.get(&first.product), farm.units);
+    record.left = Some(Left { volume: typed("240 gal"), went: "".into() });
+    assert_eq!(typed_otherwise(&farm, &record), [record.lines[0].name.to_string()]);
+    let found = balance(&farm, &plan, &record).unwrap();
+    assert_eq!(found.amounts.len(), plan.lines.len() - 1);
+    found.put(&farm, &mut record);
+    assert_eq!(record.lines[0].amount, used);
+    let other = &record.lines[1];
+    near(other.amount.value().ratio(other.planned.as_ref().unwrap().value()).unwrap(), 0.9, 1e-3);
+    // Another left over is taken off the others again.
+    record.left = Some(Left { volume: typed("480 gal"), went: "".into() });
+    let found = balance(&farm, &plan, &record).unwrap();
+    assert_eq!(found.amounts.len(), plan.lines.len() - 1);
+    found.put(&farm, &mut record);
+    assert!(found.is_in(&record) && record.lines[0].amount == used);
+    record.left = None;
+    record.fields["mill"].area = typed("40 ac");
+    let ratio = other_ground(&record).unwrap();
+    in_proportion(&farm, &mut record, ratio);
+    assert_eq!(record.lines[0].amount, used);
+    assert!(!is_out_of_proportion(&farm, &record, ratio));
 }
 
 /// Scaled to the ground, what was mixed is scaled too, so that a left over is taken off that: 1500 gal, less 60.
@@ -347,20 +381,20 @@ fn a_left_over_is_taken_off_what_was_scaled() {
     record.fields["mill"].area = typed("40 ac");
     record.left = Some(Left { volume: typed("60 gal"), went: "".into() });
     // As long as nothing is scaled the loads are those of the plan.
-    let found = balance(&plan, &record).unwrap();
+    let found = balance(&farm, &plan, &record).unwrap();
     assert!(!found.scaled);
     near(found.mixed.to_us_gallons(), 2400.0, 1e-9);
     let ratio = other_ground(&record).unwrap();
     in_proportion(&farm, &mut record, ratio);
-    let found = balance(&plan, &record).unwrap();
+    let found = balance(&farm, &plan, &record).unwrap();
     assert!(found.scaled);
     near(found.mixed.to_us_gallons(), 1500.0, 1e-6);
     near(found.out.to_us_gallons(), 1440.0, 1e-6);
     found.put(&farm, &mut record);
-    let found = balance(&plan, &record).unwrap();
+    let found = balance(&farm, &plan, &record).unwrap();
     assert!(found.scaled && found.is_in(&record));
     record.left = None;
-    assert_eq!(balance(&plan, &record), None);
+    assert_eq!(balance(&farm, &plan, &record), None);
 }
 
 /// What the plan mixes beyond its ground is in the tank afterwards, and is not taken off twice.
@@ -372,9 +406,9 @@ fn what_the_plan_leaves_over_stands_in_the_record() {
     let mut record = from_plan(&farm, &Log::of(&farm), &plan).unwrap();
     assert_eq!(record.left.as_ref().unwrap().volume.text(), "50 gal");
     assert_eq!(record.volume.as_ref().unwrap().text(), "2400 gal");
-    assert_eq!(balance(&plan, &record), None);
+    assert_eq!(balance(&farm, &plan, &record), None);
     record.left = Some(Left { volume: typed("100 gal"), went: "".into() });
-    let found = balance(&plan, &record).unwrap();
+    let found = balance(&farm, &plan, &record).unwrap();
     near(found.mixed.to_us_gallons(), 2450.0, 1e-9);
     near(found.out.to_us_gallons(), 2350.0, 1e-9);
 }

@@ -22,7 +22,6 @@ pub(super) fn still_open(ui: &mut Ui, farm: &Farm, record: &Record, today: Date)
         ui.label(look::strong(level.word()).color(look::of_level(look::colours(ui), level)));
         ui.label(t!("season-log-still-open", names = open.names.join(", ")));
     });
-    ui.add_space(look::GRID);
 }
 
 /// The section of the page.

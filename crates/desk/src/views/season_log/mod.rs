@@ -25,7 +25,7 @@ use crate::look;
 use crate::parts::boxes;
 
 pub use listed::Season;
-pub use recording::{acts, record_pass};
+pub use recording::{acts, record_chosen, record_pass};
 pub(crate) use seal::{has_seals, on_opening};
 
 /// Width of the page of a record.

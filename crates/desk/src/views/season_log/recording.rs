@@ -118,6 +118,18 @@ pub fn record_pass(desk: &mut Desk, pass_id: &str) {
     record(desk, pass_id, if rest { &Wanted::Rest } else { &Wanted::All });
 }
 
+/// The same of the pass that is chosen among the tank loads.
+pub fn record_chosen(desk: &mut Desk) {
+    let chosen = desk.tank_loads.chosen.clone();
+    match chosen.filter(|id| desk.document.farm().passes.contains_key(id)) {
+        Some(pass) => record_pass(desk, &pass),
+        None => {
+            desk.view = View::TankLoads;
+            desk.tell_problem(t!("season-log-choose-the-pass-first"));
+        }
+    }
+}
+
 fn record(desk: &mut Desk, pass_id: &str, wanted: &Wanted) {
     let log = desk.document.log();
     let made = desk.document.plan(pass_id).and_then(|plan| {

@@ -75,6 +75,14 @@ pub(super) fn elsewhere(ui: &mut Ui, id: &Id, product: &mut Product, units: Unit
     });
 }
 
+/// What is known of a surfactant in a pesticide.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum BuiltIn {
+    Unknown,
+    No,
+    Yes(Charge),
+}
+
 /// The surfactant in a pesticide, or what an adjuvant is itself.
 fn surfactant(ui: &mut Ui, product: &mut Product) {
     let charges = |without: &[Charge]| -> Vec<Option<Charge>> {
@@ -85,12 +93,25 @@ fn surfactant(ui: &mut Ui, product: &mut Product) {
     let mut complete = product.is_loaded();
     if product.kind.is_pesticide() {
         line(ui, t!("shed-surfactant-built-in"), |ui| {
-            let say = |charge: &Option<Charge>| match charge {
-                None => t!("shed-not-typed").to_owned(),
-                Some(Charge::NotStated) => t!("shed-yes-charge-not-stated").to_owned(),
-                Some(charge) => t!("shed-yes", charge = charge.name()),
+            let mut built_in = match charge {
+                Some(charge) => BuiltIn::Yes(charge),
+                None if product.no_surfactant => BuiltIn::No,
+                None => BuiltIn::Unknown,
             };
-            boxes::choice(ui, t!("shed-surfactant-built-in"), &mut charge, &charges(&[]), say, 190.0);
+            let all: Vec<BuiltIn> =
+                [BuiltIn::Unknown, BuiltIn::No].into_iter().chain(Charge::ALL.map(BuiltIn::Yes)).collect();
+            let say = |built_in: &BuiltIn| match built_in {
+                BuiltIn::Unknown => t!("shed-not-typed").to_owned(),
+                BuiltIn::No => t!("shed-no-none").to_owned(),
+                BuiltIn::Yes(Charge::NotStated) => t!("shed-yes-charge-not-stated").to_owned(),
+                BuiltIn::Yes(charge) => t!("shed-yes", charge = charge.name()),
+            };
+            boxes::choice(ui, t!("shed-surfactant-built-in"), &mut built_in, &all, say, 190.0);
+            product.no_surfactant = built_in == BuiltIn::No;
+            charge = match built_in {
+                BuiltIn::Yes(charge) => Some(charge),
+                _ => None,
+            };
             if charge.is_some() {
                 let tick = Checkbox::new(&mut complete, t!("shed-the-label-says-that-no-other"));
                 ui.add(tick).accessible_name(t!("shed-the-label-says-that-no-other-surfactant-is-needed"));

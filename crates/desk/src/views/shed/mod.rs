@@ -18,7 +18,10 @@ mod statements;
 mod stock;
 mod waters;
 
-use egui::{Button, CentralPanel, Frame, Margin, Panel, RichText, ScrollArea, Stroke, TextStyle, Ui, UiBuilder, Vec2};
+use egui::{
+    Button, CentralPanel, Event, Frame, Key, Margin, Panel, RichText, ScrollArea, Stroke, TextStyle, Ui, UiBuilder,
+    Vec2,
+};
 use tankard_core::farm::{Farm, Id, Nouns, Pass};
 use tankard_core::finding::Finding;
 use tankard_core::plausible;
@@ -508,6 +511,11 @@ fn word(ui: &mut Ui, text: &str) {
 /// Takes a row away.
 fn cross(ui: &mut Ui, what: &str) -> bool {
     let name = t!("shed-remove", what = what);
+    // Whoever types on after the last box of a row must not remove it by a blank; Enter does.
+    let id = ui.next_auto_id();
+    if ui.memory(|memory| memory.has_focus(id)) {
+        ui.input_mut(|input| input.events.retain(|event| !matches!(event, Event::Key { key: Key::Space, .. })));
+    }
     let response = ui.add(Button::new(look::act(ui, "×")).frame(false));
     response.on_hover_text(t!("shed-remove-what", what = what)).accessible_name(name).clicked()
 }

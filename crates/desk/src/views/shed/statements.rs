@@ -215,8 +215,9 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &mut Produc
     let mut gone = None;
     let mut another = None;
     let mut typed = None;
-    // Enter in a row leads to the next one, past crop, stages and page.
+    // Enter in a row leads to the next one, past crop, stages and page; in a list it chooses.
     let mut goes_on = false;
+    let in_list = egui::Popup::is_any_open(ui.ctx());
     for of in Section::ALL {
         let mut rows: Vec<Row> = (0..product.label.len())
             .map(Row::Typed)
@@ -251,17 +252,15 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &mut Produc
                 match row {
                     Row::Typed(at) => {
                         let Some(statement) = product.label.get_mut(at) else { return };
-                        if self::row(ui, label, &name, statement, units, false) {
+                        if self::row(ui, label, &name, statement, units, false) == Done::Removed {
                             gone = Some(at);
                         }
                         another = another.take().or_else(|| one_of_several(ui, &name, product, at));
                     }
                     Row::Empty(at) => {
                         let Some(statement) = empty.get_mut(at) else { return };
-                        let blank = statement.clone();
-                        self::row(ui, label, &name, statement, units, true);
                         // Crop, stage and page alone are of no statement yet, but for one that has nothing else to type.
-                        if statement.says != blank.says {
+                        if self::row(ui, label, &name, statement, units, true) == Done::Typed {
                             typed = Some(statement.clone());
                         }
                     }
@@ -274,7 +273,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &mut Produc
                 && matches!(row, Row::Empty(_))
                 && kind == "droplets";
             // The key that led to a row is still down in it.
-            goes_on = chosen || (left && !is_led_to && ui.input(|input| input.key_pressed(Key::Enter)));
+            goes_on = chosen || (left && !is_led_to && !in_list && ui.input(|input| input.key_pressed(Key::Enter)));
             if matches!(row, Row::Typed(at) if fresh == Some(at)) {
                 response.response.scroll_to_me(Some(Align::Center));
             }
@@ -365,12 +364,22 @@ fn heading(ui: &mut Ui, of: Section, empty: bool) {
     }
 }
 
-fn row(ui: &mut Ui, label: &str, name: &str, statement: &mut Statement, units: Units, is_empty: bool) -> bool {
+/// What was done in a row, apart from a change of what was typed in it.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Done {
+    Nothing,
+    /// Its cross was pressed.
+    Removed,
+    /// An empty row has its value, be it the one that new statements begin with.
+    Typed,
+}
+
+fn row(ui: &mut Ui, label: &str, name: &str, statement: &mut Statement, units: Units, is_empty: bool) -> Done {
     let width = ui.available_width();
     let after = After::new(ui);
     let one_line = width - look::LABEL - look::GRID - after.all() >= ONE_LINE;
     let values = width - look::LABEL - look::GRID - if one_line { after.all() } else { CROSS + look::GRID * 2.0 };
-    let mut gone = false;
+    let mut done = Done::Nothing;
     ui.horizontal(|ui| {
         ui.set_min_height(look::ROW);
         boxes::slot(ui, look::LABEL, |ui| {
@@ -388,7 +397,9 @@ fn row(ui: &mut Ui, label: &str, name: &str, statement: &mut Statement, units: U
         boxes::wrapping(ui, values, |ui| {
             ui.spacing_mut().item_spacing.x = 5.0;
             if is_empty {
-                to_type(ui, name, &mut statement.says, values, units);
+                if to_type(ui, name, &mut statement.says, values, units) {
+                    done = Done::Typed;
+                }
             } else {
                 says(ui, name, &mut statement.says, values, units);
             }
@@ -397,7 +408,9 @@ fn row(ui: &mut Ui, label: &str, name: &str, statement: &mut Statement, units: U
             ui.spacing_mut().item_spacing.x = GAP;
             applies(ui, name, statement, units, after);
         }
-        gone = !is_empty && cross(ui, name);
+        if !is_empty && cross(ui, name) {
+            done = Done::Removed;
+        }
     });
     if !one_line {
         boxes::beside(ui, look::LABEL, "", |ui| {
@@ -406,12 +419,12 @@ fn row(ui: &mut Ui, label: &str, name: &str, statement: &mut Statement, units: U
         });
     }
     conditions::below(ui, name, statement, units);
-    gone
+    done
 }
 
 /// The first value of a row that is to be filled in: empty, where a number or a class that stands there would be taken for the label's.
-/// The boxes have the names, and so the places, of those of a typed row.
-fn to_type(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: Units) {
+/// The boxes have the names, and so the places, of those of a typed row. Gives whether the value is there.
+fn to_type(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: Units) -> bool {
     fn count(ui: &mut Ui, name: &str, width: f32) -> Option<u32> {
         let mut typed = None;
         boxes::count_or_none(ui, name, &mut typed, width, "–");
@@ -461,11 +474,17 @@ fn to_type(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: Units) {
             word(ui, t!("shed-hours-without-rain"));
             typed
         }
-        other => return self::says(ui, name, other, room, units),
+        other => {
+            let blank = other.clone();
+            self::says(ui, name, other, room, units);
+            return *other != blank;
+        }
     };
+    let is_there = typed.is_some();
     if let Some(typed) = typed {
         *says = typed;
     }
+    is_there
 }
 
 /// For which crop and stages, and where on the label.

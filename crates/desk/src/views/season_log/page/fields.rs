@@ -171,7 +171,7 @@ fn scale(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
         return;
     }
     // What was scaled and then had its left over taken off is as it was.
-    let balance = page.plan.and_then(|plan| portion::balance(plan, record));
+    let balance = page.plan.and_then(|plan| portion::balance(page.farm, plan, record));
     if balance.is_some_and(|found| found.scaled && found.is_in(record)) {
         return;
     }

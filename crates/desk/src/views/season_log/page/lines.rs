@@ -3,6 +3,7 @@
 use egui::Ui;
 use tankard_core::farm::record::RecordActive;
 use tankard_core::farm::{Farm, Id, Product, Record, RecordLine};
+use tankard_core::plausible::Slot;
 use tankard_core::quantity::{Amount, AsTyped, Units};
 use tankard_core::season::record::{none_of, of_product, record_line, with_amount};
 use tankard_core::stock;
@@ -13,7 +14,7 @@ use super::rows::{
 };
 use super::{Page, State, Typing};
 use crate::look;
-use crate::parts::boxes;
+use crate::parts::{boxes, offers};
 
 pub(super) fn lines(ui: &mut Ui, page: &Page<'_>, state: &mut State, record: &mut Record) {
     let (farm, planned) = (page.farm, page.planned);
@@ -50,7 +51,10 @@ pub(super) fn lines(ui: &mut Ui, page: &Page<'_>, state: &mut State, record: &mu
                     boxes::choice(ui, t!("season-log-product"), &mut product, &all, say, name_width);
                 });
                 let mut amount = line.amount.clone();
-                boxes::quantity(ui, &t!("season-log-amount-of", name = line.name), &mut amount, amount_width);
+                let name = t!("season-log-amount-of", name = line.name);
+                boxes::quantity(ui, &name, &mut amount, amount_width);
+                let slot = Slot::RecordAmount { record: page.id.to_owned(), product: line.product.to_string() };
+                offers::at_box(ui, &name, &slot);
                 if amount != line.amount {
                     retype(state, line, amount, farm);
                 }

@@ -1,7 +1,8 @@
 //! With what it was sprayed, how much of it, and what was left over.
 
 use egui::Ui;
-use tankard_core::farm::{Left, Record};
+use tankard_core::farm::{Left, Record, RecordLine};
+use tankard_core::label::listed;
 use tankard_core::language::yes_or_no;
 use tankard_core::quantity::Quantity;
 use tankard_core::rig::setting::Classes;
@@ -89,17 +90,20 @@ pub(super) fn spray(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
 
 /// Where loads or left over say that another amount went out than the record has.
 fn balance(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
-    let Some(found) = page.plan.and_then(|plan| portion::balance(plan, record)) else { return };
+    let Some(found) = page.plan.and_then(|plan| portion::balance(page.farm, plan, record)) else { return };
     if found.is_in(record) {
         return;
     }
     let units = page.farm.units;
     let rate = found.out.over(record.area());
-    // What a click would make of it, by spray and first product.
+    // What a click would make of it.
     let mut then = record.clone();
     found.put(page.farm, &mut then);
     let spray = found.out.show(units);
-    let first = then.lines.first();
+    let of = |line: &RecordLine| t!("season-log-so-much-of", amount = line.amount.show(units), name = line.name);
+    let changed = then.lines.iter().filter(|line| found.amounts.iter().any(|(product, _)| *product == line.product));
+    let products: Vec<String> = changed.map(of).collect();
+    let kept = portion::typed_otherwise(page.farm, record);
     let says = t!(
         "season-log-mixed-in-from-that-of-spray",
         mixed = found.mixed.show(units),
@@ -112,9 +116,10 @@ fn balance(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
         out = spray,
         over = yes_or_no(rate.is_some()),
         rate = rate.map(|rate| rate.show(units)).unwrap_or_default(),
-        product = yes_or_no(first.is_some()),
-        amount = first.map(|line| line.amount.show(units)).unwrap_or_default(),
-        name = first.map_or("", |line| &line.name)
+        product = yes_or_no(!products.is_empty()),
+        products = listed(&products),
+        stays = yes_or_no(!kept.is_empty()),
+        kept = listed(&kept)
     );
     if offer(ui, &says, t!("season-log-take-the-amounts-from-that")) {
         found.put(page.farm, record);

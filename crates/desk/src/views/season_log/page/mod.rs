@@ -14,7 +14,7 @@ use std::collections::HashMap;
 use std::path::Path;
 use std::rc::Rc;
 
-use egui::{Margin, ScrollArea, Ui};
+use egui::{Margin, Panel, ScrollArea, Ui};
 use jiff::civil::{Date, DateTime};
 use tankard_core::farm::{Farm, Id, Record, RecordLine};
 use tankard_core::finding::{Finding, Subject};
@@ -33,6 +33,9 @@ use crate::app::Desk;
 use crate::files::Purpose;
 use crate::look;
 use crate::parts::{boxes, findings, mark, offers};
+
+/// So much of the window the foot of the page takes at the most.
+const MOST_OF_FOOT: f32 = 0.3;
 
 /// What the page remembers between frames.
 #[derive(Debug, Default)]
@@ -221,15 +224,22 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str) {
         let state = &mut desk.season_log.page;
         part(ui, "head", |ui| head(ui, state, farm, id, &mut record, is_open, &mut act));
     });
+    let Judged { asked, outside } = desk.season_log.page.outside(revision, farm, &log, id, now.date());
+    offers::set(ui.ctx(), &outside);
+    // At the foot: what comes and goes while one types moves no box from under the hand.
+    Panel::bottom("of the record").frame(look::foot(ui)).show(ui, |ui| {
+        ui.spacing_mut().item_spacing.y = 2.0;
+        let most = (ui.ctx().content_rect().height() * MOST_OF_FOOT).round();
+        ScrollArea::vertical().auto_shrink([false, true]).max_height(most).show(ui, |ui| {
+            part(ui, "as sprayed", |ui| as_sprayed(ui, &page, &outside));
+            part(ui, "open", |ui| law::still_open(ui, farm, &record, now.date()));
+        });
+    });
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
         egui::Frame::new().inner_margin(Margin { left: 16, right: 16, top: 0, bottom: 16 }).show(ui, |ui| {
             ui.set_width(ui.available_width());
             ui.spacing_mut().item_spacing.y = 2.0;
             let state = &mut desk.season_log.page;
-            let Judged { asked, outside } = state.outside(revision, farm, &log, id, now.date());
-            offers::set(ui.ctx(), &outside);
-            part(ui, "as sprayed", |ui| as_sprayed(ui, &page, &outside));
-            part(ui, "open", |ui| law::still_open(ui, farm, &record, now.date()));
             look::read_only(ui, !is_open, |ui| {
                 let begin = state.begun.take().is_some_and(|begun| begun == id);
                 part(ui, "day", |ui| day::day(ui, &page, &mut record, begin));
@@ -333,7 +343,7 @@ fn head(
     ui.add_space(look::GRID);
 }
 
-/// What lies outside a limit, in a line that opens: the boxes below move by that line alone while one types.
+/// What lies outside a limit, in a line that opens.
 fn as_sprayed(ui: &mut Ui, page: &Page<'_>, outside: &[Finding]) {
     // Of equals the last of the walk, which is the first of the list.
     let Some(gravest) = outside.iter().rev().max_by_key(|finding| finding.level) else { return };
