@@ -9,7 +9,7 @@ use tankard_core::quantity::{ActiveBasis, AsTyped, Quantity, Units};
 use tankard_tests::cases;
 
 /// Pieces of directions, out of which sentences come that mean something, nearly mean something, or turn it.
-const PIECES: [&str; 134] = [
+const PIECES: [&str; 160] = [
     "Apply",
     "apply",
     "Use",
@@ -144,6 +144,32 @@ const PIECES: [&str; 134] = [
     "when temperatures exceed",
     "temperature inversion",
     "must",
+    "(",
+    ")",
+    "(24 fl oz)",
+    "(1)",
+    ";",
+    ":",
+    "minutes",
+    "months",
+    "inches",
+    "or within",
+    "boom height",
+    "ground speed",
+    "Rotational crops:",
+    "Clean-up:",
+    "do not plant",
+    "rain-free period",
+    "finer than",
+    "one of the following",
+    "per crop",
+    "downwind",
+    "No aplique",
+    "más de",
+    "por año",
+    "días",
+    "si",
+    "gotas gruesas",
 ];
 
 fn product(formulation: Formulation) -> Product {

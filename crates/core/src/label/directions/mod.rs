@@ -93,7 +93,7 @@ impl Left {
 /// on a farm with imperial units, nor a bare ounce of a liquid, since either may mean two things.
 ///
 /// # Valid range
-/// English. A text of more than 200,000 bytes is read up to there, and that is said.
+/// English, and plain sentences of Spanish. A text of more than 200,000 bytes is read up to there, and that is said.
 ///
 /// # Examples
 /// ```
