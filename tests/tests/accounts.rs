@@ -157,13 +157,23 @@ fn a_record_takes_from_the_lots_it_names() {
     used(&mut farm, date(2031, 6, 12), "1 gal", "Z-9");
     used(&mut farm, date(2031, 6, 13), "5 gal", "C-3");
     let said = said(&farm);
-    assert!(said[0].1.contains("\"Record 2\" of 2031-06-12 takes from lot Z-9"), "{said:?}");
+    assert!(said[0].1.contains("\"Record 2\" of 12 June 2031 takes from lot Z-9"), "{said:?}");
     // C-3 held 3.5 gal, of which the opened gallon went to the record without a lot that exists.
     assert!(said[1].1.contains("takes 2 gal 2 qt more of lot C-3 than there was"), "{said:?}");
     assert_eq!(said.len(), 2);
     // Jugs without a lot may be of any.
     farm.products["oil"].containers.push(jugs(4, None, ""));
     assert!(findings(&farm, &Accounts::of(&farm), "oil").is_empty());
+}
+
+/// 4 gal of a lot of 2.5 gal where there is no other: nothing was taken of another lot, and what is missing is missing of all.
+#[test]
+fn a_lot_that_is_all_there_is_is_not_held_against_others() {
+    let mut farm = farm(vec![jugs(1, None, "A-1")]);
+    used(&mut farm, date(2031, 6, 11), "4 gal", "A-1");
+    let said = said(&farm);
+    assert!(said.iter().all(|(_, text)| !text.contains("more of lot")), "{said:?}");
+    assert_eq!(said.len(), 1);
 }
 
 #[test]
@@ -178,7 +188,7 @@ fn below_zero_is_said_and_nothing_is_negative() {
     assert_eq!(
         found[0].text,
         "Oil (demo): records use 3 gal more than was counted and bought: a purchase or a count is missing; the record \
-         \"Record 2\" of 2031-06-12 is the first"
+         \"Record 2\" of 12 June 2031 is the first"
     );
     // What comes in later pays it back.
     moved(&mut farm, date(2031, 6, 13), bought("2.5 gal", 2, "", ""));
@@ -228,7 +238,12 @@ fn new_count(day: Date, after: bool, containers: Vec<Container>, reason: &str) -
 
 #[test]
 fn a_count_corrects_and_asks_why() {
-    let mut farm = farm(vec![jugs(4, None, "A-1"), container(ContainerKind::Drum, "30 gal", 0, None, "")]);
+    let mut farm = farm(vec![
+        jugs(4, None, "A-1"),
+        container(ContainerKind::Drum, "30 gal", 0, None, ""),
+        container(ContainerKind::Jug, "1 gal", 0, None, ""),
+        container(ContainerKind::Drum, "2.5 gal", 0, None, ""),
+    ]);
     used(&mut farm, date(2031, 6, 11), "3 gal", "");
     let before = farm.clone();
     let less = new_count(date(2031, 6, 12), true, vec![jugs(2, Some("1 gal"), "A-1")], "");
@@ -241,8 +256,8 @@ fn a_count_corrects_and_asks_why() {
     count(&mut farm, "oil", less).unwrap();
     let product = &farm.products["oil"];
     assert_eq!((product.counted, product.counted_after), (Some(date(2031, 6, 12)), true));
-    // The drum stays on the list of what it is sold in.
-    assert_eq!(product.containers.len(), 2);
+    // The other sizes stay on the list of what it is sold in.
+    assert_eq!(product.containers.len(), 4);
     assert!((gallons(account(&farm).on_hand.amount) - 6.0).abs() < 1e-9);
     let lines = ledger(&farm, &Log::of(&farm), "oil");
     let last = lines.last().unwrap();
@@ -314,7 +329,7 @@ fn plans_read_the_account_and_nothing_is_taken_twice() {
     moved(&mut farm, date(2031, 6, 20), bought("2.5 gal", 2, "", ""));
     assert_eq!(
         stops(&farm, "later"),
-        ["Oil (demo): this pass needs 10 gal; 9 gal are on hand; 5 gal come in on 2031-06-20 or later"]
+        ["Oil (demo): this pass needs 10 gal; 9 gal are on hand; 5 gal come in on 20 June 2031 or later"]
     );
     let need = &needs::from_day(&farm, date(2031, 6, 1)).products[0];
     assert!((gallons(need.short) - 1.0).abs() < 1e-9);
@@ -342,6 +357,13 @@ fn load_sizes_take_the_opened_jug_of_the_account() {
     // It empties what was open: 1 gal is taken of a full one, and 1.5 gal are open again.
     farm.records.clear();
     used(&mut farm, date(2031, 6, 11), "2 gal 2 qt", "");
+    assert_eq!(opened(&farm), 4);
+    // What stands opened of another kind or size is not what is opened here: 8.5 gal take four jugs whatever a drum and a can hold.
+    farm.records.clear();
+    farm.products["oil"].containers.extend([
+        container(ContainerKind::Drum, "2.5 gal", 0, Some("1 gal"), ""),
+        container(ContainerKind::Jug, "1 gal", 0, Some("2 qt"), ""),
+    ]);
     assert_eq!(opened(&farm), 4);
 }
 
@@ -667,6 +689,11 @@ fn what_was_left_over_left_the_containers_too() {
     assert_eq!(entry(&farm).note, "with 1 gal in 80 gal of spray left over");
     assert!(close(entry(&farm).change.unwrap().ratio(typed::<Amount>("1 gal").value()).unwrap(), -11.0, 1.0));
     assert!(Accounts::of(&farm).get("oil").unwrap().doubts.is_empty());
+    // Of nothing used nothing can have been left.
+    farm.records["r0"].lines[0].amount = typed("0 gal");
+    left(&mut farm.records["r0"], None);
+    assert!(Accounts::of(&farm).get("oil").unwrap().doubts.is_empty());
+    farm.records["r0"].lines[0].amount = typed("10 gal");
     // Without the spray on the ground it cannot be told, and is said.
     left(&mut farm.records["r0"], None);
     assert!(close(gallons(&farm), 10.0, 1.0));
@@ -686,8 +713,10 @@ fn what_was_left_over_left_the_containers_too() {
     used(&mut farm, date(2031, 6, 13), "3 gal", "");
     farm.records["r1"].pass = Some("taker".into());
     assert!(close(gallons(&farm), 13.5, 1.0));
-    farm.passes["taker"].in_tank.as_mut().unwrap().volume = typed("80 gal");
-    assert!(close(gallons(&farm), 13.0, 1.0));
+    for all in ["80 gal", "100 gal"] {
+        farm.passes["taker"].in_tank.as_mut().unwrap().volume = typed(all);
+        assert!(close(gallons(&farm), 13.0, 1.0), "{all}");
+    }
     // A later record of the same pass is taken to hold it.
     farm.passes.shift_remove("taker");
     farm.records["r1"].pass = Some("giver".into());

@@ -8,8 +8,8 @@ use jiff::civil::date;
 use proptest::prelude::*;
 use tankard_core::farm::label::{Says, Stance, When};
 use tankard_core::farm::{
-    Active, AdjuvantClass, Advice, Charge, Farm, Field, Formulation, Line, Pass, Product, ProductKind, Rig, Statement,
-    Surfactant, Water,
+    Active, AdjuvantClass, Advice, Charge, Farm, Field, Formulation, Growing, Lean, Line, Pass, Product, ProductKind,
+    Rig, Statement, Surfactant, Water,
 };
 use tankard_core::finding::{Basis, Level};
 use tankard_core::mix::choice::{Adjuvants, Choice, Content};
@@ -297,7 +297,7 @@ fn glyphosate_alone_takes_more_surfactant_only_in_extremes() {
     let extremes: [fn(&mut Pass); 3] =
         [|pass| pass.growing.heat = true, |pass| pass.growing.cold = true, |pass| pass.growing.drought = true];
     for set in extremes {
-        farm.passes["p"].growing = tankard_core::farm::Growing::default();
+        farm.passes["p"].growing = Growing::default();
         set(&mut farm.passes["p"]);
         let plan = planned(&farm);
         assert_eq!(classes(&plan.adjuvants.choices[0]), [Nis, Ams]);
@@ -335,6 +335,9 @@ fn glufosinate_and_an_oil_only_graminicide_collide() {
     let mut mild = clethodim("0.97 lb/gal");
     mild.label.push(stance(Nis, Stance::Allowed, Some("0.25 % v/v")));
     farm.products.insert("mild".to_owned(), mild);
+    // One with another active of another group is none.
+    let unlike = herbicide("Bromoxynil 235 SL (demo)", Formulation::SL, &[("bromoxynil", "235 g ai/L")]);
+    farm.products.insert("unlike".to_owned(), unlike);
     let plan = planned(&farm);
     let collision = &plan.adjuvants.collisions[0];
     assert_eq!((collision.wants.as_str(), collision.forbids.as_deref()), ("c", Some("g")));
@@ -344,6 +347,7 @@ fn glufosinate_and_an_oil_only_graminicide_collide() {
     for way in ["Take Clethodim EC 0.97 lb/gal (demo) instead of", "in two passes", "another formulation"] {
         assert!(ways.contains(way), "{ways}");
     }
+    assert!(!ways.contains("Bromoxynil"), "{ways}");
     assert!(plan.adjuvants.choices.is_empty(), "the label's demand cannot be met: {:?}", plan.adjuvants.choices);
     // Without a typed label the publications collide all the same, and a person decides.
     let published = planned(&super_farm(&glufosinate, &clethodim("2 lb/gal")));
@@ -509,6 +513,42 @@ fn a_label_beats_local_advice_and_that_beats_the_tables() {
     must(&label, Level::Note, "The label, as typed, decides");
 }
 
+/// What a label prefers for the water takes nothing of what local advice requires on the leaf; two fields of one crop are heard once.
+#[test]
+fn what_is_said_of_one_role_leaves_the_other_as_it_is() {
+    let mut mesotrione = herbicide("Mesotrione 480 SC (demo)", Formulation::SC, &[("mesotrione", "480 g/L")]);
+    mesotrione.label.push(stance(Ams, Stance::Preferred, Some("8.5 lb/100 gal")));
+    let mut farm = farm("corn", &[("m", mesotrione)]);
+    let advice = Advice {
+        whose: "County adviser".to_owned(),
+        given: None,
+        about: "mesotrione".to_owned(),
+        water: String::new(),
+        says: stance(Coc, Stance::Required, Some("1 % v/v")),
+    };
+    farm.advice.insert("a".to_owned(), advice);
+    let verdicts = |farm: &Farm| chosen(farm).current.unwrap().verdicts;
+    let one = verdicts(&farm);
+    assert_eq!((one.len(), one[0].content), (1, Content::Lacks));
+    let mut second = farm.fields["f"].clone();
+    "Other".clone_into(&mut second.name);
+    farm.fields.insert("g".to_owned(), second);
+    farm.passes["p"].fields.push("g".to_owned());
+    assert_eq!(verdicts(&farm), one);
+}
+
+/// 0.25 % v/v of 15 gal/ac is 0.0375 gal/ac at 22/gal, and 8.5 lb/100 gal is 1.275 lb/ac at 0.30/lb: 1.2075 an acre.
+#[test]
+fn a_set_in_the_mix_costs_what_is_typed() {
+    let mut farm = farm("corn", &[("g", glyphosate())]);
+    farm.passes["p"].mix.push(Line::new("nis", typed("0.25 % v/v")));
+    farm.passes["p"].mix.push(Line::new("ams", typed("8.5 lb/100 gal")));
+    let cost = chosen(&farm).current.unwrap().cost_per_hectare.unwrap();
+    let cost: f64 = cost.amount().to_string().parse().unwrap();
+    // An acre is 0.40468564224 ha.
+    assert!((cost * 0.404_685_642_24 - 1.2075).abs() < 1e-9, "{cost}");
+}
+
 #[test]
 fn advice_for_another_water_or_another_crop_is_not_heard() {
     let mesotrione = herbicide("Mesotrione 480 SC (demo)", Formulation::SC, &[("mesotrione", "480 g/L")]);
@@ -542,13 +582,21 @@ fn a_condition_on_a_label_holds_only_when_it_is_met() {
     mesotrione.label.push(dry);
     let mut farm = farm("corn", &[("m", mesotrione)]);
     assert_eq!(classes(&chosen(&farm).choices[0]), [Coc]);
+    // What a label prefers under a condition that is not known rests.
+    let mut warm = stance(Mso, Stance::Preferred, Some("1 % v/v"));
+    warm.when = vec![When::WarmerThan(typed("85 °F"))];
+    farm.products["m"].label.push(warm);
+    assert_eq!(classes(&chosen(&farm).choices[0]), [Coc]);
+    farm.passes["p"].growing.air = Some(typed("90 °F"));
+    assert_eq!(classes(&chosen(&farm).choices[0]), [Mso]);
+    farm.products["m"].label.pop();
+    farm.passes["p"].growing.air = None;
     farm.passes["p"].growing.drought = true;
     assert_eq!(classes(&chosen(&farm).choices[0]), [Mso]);
 }
 
 #[test]
 fn the_lean_decides_where_no_label_and_no_publication_does() {
-    use tankard_core::farm::Lean;
     let mut partner = herbicide("Partner (demo)", Formulation::SC, &[("an invented active", "100 g/L")]);
     partner.label.push(stance(Coc, Stance::Allowed, Some("1 % v/v")));
     partner.label.push(stance(Nis, Stance::Allowed, Some("0.25 % v/v")));
@@ -562,6 +610,113 @@ fn the_lean_decides_where_no_label_and_no_publication_does() {
     farm.passes["p"].lean = Lean::CropSafety;
     assert_eq!(first(&farm), []);
     assert!(chosen(&farm).choices[1].behind.contains("harder on the crop"));
+}
+
+/// Of statements of one label the more particular counts: one for the crop before one for its stage, and that before one under a
+/// condition, though before neither of two.
+#[test]
+fn the_more_particular_statement_of_a_label_counts() {
+    let drought = |says: &mut Statement| says.when.push(When::Drought);
+    let heat = |says: &mut Statement| says.when.push(When::Heat);
+    let stage = |says: &mut Statement| "V2".clone_into(&mut says.from_stage);
+    let crop = |says: &mut Statement| "corn".clone_into(&mut says.crop);
+    let by_rank: [&[&dyn Fn(&mut Statement)]; 8] = [
+        &[],
+        &[&drought],
+        &[&stage],
+        &[&drought, &heat],
+        &[&crop],
+        &[&crop, &drought],
+        &[&crop, &stage],
+        &[&crop, &stage, &drought],
+    ];
+    for (weaker, stronger) in by_rank.iter().zip(&by_rank[1..]) {
+        for (weak, strong) in [(Stance::Forbidden, Stance::Preferred), (Stance::Preferred, Stance::Forbidden)] {
+            let mut partner = herbicide("Partner (demo)", Formulation::SC, &[("an invented active", "100 g/L")]);
+            for (of, set) in [(weak, weaker), (strong, stronger)] {
+                let mut says = stance(Coc, of, None);
+                set.iter().for_each(|set| set(&mut says));
+                partner.label.push(says);
+            }
+            let mut farm = farm("corn", &[("x", partner)]);
+            (farm.passes["p"].growing.drought, farm.passes["p"].growing.heat) = (true, true);
+            let first = classes(&chosen(&farm).choices[0]);
+            assert_eq!(first == [Coc], strong == Stance::Preferred, "{:?}", farm.products["x"].label);
+        }
+    }
+}
+
+/// What practice wants in corn with group 27 is an oil. A label that prefers a surfactant makes that do as well; one that prefers a surfactant
+/// or an oil leaves practice the choice between them.
+#[test]
+fn a_lesser_voice_narrows_a_weightier_one_and_does_not_overrule_it() {
+    let content = |label: &[AdjuvantClass], mix: &str| {
+        let mut mesotrione = herbicide("Mesotrione 480 SC (demo)", Formulation::SC, &[("mesotrione", "480 g/L")]);
+        mesotrione.label.extend(label.iter().map(|class| stance(*class, Stance::Preferred, None)));
+        let mut farm = farm("corn", &[("m", mesotrione)]);
+        farm.passes["p"].mix.push(Line::new(mix, typed("0.5 % v/v")));
+        chosen(&farm).current.unwrap().verdicts[0].content
+    };
+    assert_eq!(content(&[], "nis"), Content::WouldRather);
+    assert_eq!(content(&[Nis], "nis"), Content::Served);
+    assert_eq!(content(&[Nis, Coc], "nis"), Content::WouldRather);
+    assert_eq!(content(&[Nis, Coc], "coc"), Content::Served);
+}
+
+/// Of two products of one class at one rate the cheaper is taken, whichever was typed first.
+#[test]
+fn the_cheaper_of_two_alike_is_taken() {
+    for (first, second, wanted) in [("14/gal", "10/gal", "coc2"), ("10/gal", "14/gal", "coc")] {
+        let mut partner = herbicide("Partner (demo)", Formulation::SC, &[("an invented active", "100 g/L")]);
+        partner.label.push(stance(Coc, Stance::Required, Some("1 % v/v")));
+        let mut farm = farm("corn", &[("x", partner)]);
+        farm.products["coc"].price = Some(typed(first));
+        farm.products.insert("coc2".to_owned(), adjuvant("Other oil (demo)", Coc, second));
+        assert_eq!(chosen(&farm).choices[0].members[0].product.as_deref(), Some(wanted));
+    }
+}
+
+/// A label that requires an oil on one crop asks for it where the crop is not typed, in doubt.
+#[test]
+fn a_demand_for_one_crop_stands_in_doubt_where_the_crop_is_not_typed() {
+    let mut partner = herbicide("Partner (demo)", Formulation::SC, &[("an invented active", "100 g/L")]);
+    let mut says = stance(Coc, Stance::Required, Some("1 % v/v"));
+    "corn".clone_into(&mut says.crop);
+    partner.label.push(says);
+    must(&planned(&farm("corn", &[("x", partner.clone())])), Level::Stop, "requires crop oil concentrate");
+    let adjuvants = chosen(&farm("corn", &[("x", partner.clone())]));
+    assert!(adjuvants.choices[0].satisfies && !adjuvants.current.unwrap().satisfies);
+    must(&planned(&farm("", &[("x", partner.clone())])), Level::Check, "requires crop oil concentrate");
+    assert!(!found(&planned(&farm("soybean", &[("x", partner)])), Level::Check, "requires crop oil concentrate"));
+}
+
+/// Large weeds, heavy pressure and drought lean to the weeds, heat and cold to the crop, each as much as another.
+#[test]
+fn the_day_leans_as_the_pass_does() {
+    let mut partner = herbicide("Partner (demo)", Formulation::SC, &[("an invented active", "100 g/L")]);
+    partner.label.push(stance(Coc, Stance::Allowed, Some("1 % v/v")));
+    let mut farm = farm("corn", &[("x", partner)]);
+    let set: [fn(&mut Growing); 5] = [
+        |growing| growing.large_weeds = true,
+        |growing| growing.heavy_pressure = true,
+        |growing| growing.drought = true,
+        |growing| growing.heat = true,
+        |growing| growing.cold = true,
+    ];
+    for (at, set) in set.into_iter().enumerate() {
+        for lean in [Lean::CropSafety, Lean::Even, Lean::WeedControl] {
+            farm.passes["p"].growing = Growing::default();
+            farm.passes["p"].lean = lean;
+            set(&mut farm.passes["p"].growing);
+            let oil = lean == Lean::WeedControl || at < 3 && lean == Lean::Even;
+            assert_eq!(classes(&chosen(&farm).choices[0]) == [Coc], oil, "{at} {lean:?}");
+        }
+    }
+    // A day of each kind is as one of neither.
+    farm.passes["p"].lean = Lean::Even;
+    farm.passes["p"].growing = Growing::default();
+    (farm.passes["p"].growing.drought, farm.passes["p"].growing.heat) = (true, true);
+    assert_eq!(classes(&chosen(&farm).choices[0]), []);
 }
 
 #[test]
@@ -584,6 +739,7 @@ fn a_set_chosen_by_hand_is_judged_by_the_same_rules() {
     let plan = planned(&farm);
     let current = plan.adjuvants.current.as_ref().unwrap();
     assert_eq!(classes(current), [Nis]);
+    assert!(plan.adjuvants.choices[0].satisfies);
     says(current, "m", Content::WouldRather, "would rather have crop oil concentrate");
     says(current, "g", Content::WouldRather, "would rather have ammonium sulfate");
     must(
@@ -634,6 +790,14 @@ fn a_solution_of_ammonium_sulfate_is_dosed_by_its_salt() {
     // 8.5 lb in 100 gal at 3.4 lb/gal is 2.5 gal in 100 gal (arithmetic): 2.5 % of 15 gal/ac.
     let tankard_core::quantity::AmountPerArea::Volume(rate) = member.per_area.unwrap() else { panic!("a volume") };
     let wanted = 0.025 * 15.0 * 3.785_411_784 / 0.404_685_642_24;
+    assert!((rate.to_litres_per_hectare() - wanted).abs() < 1e-9, "{}", rate.to_litres_per_hectare());
+    // As it is written into the mix it comes to the same.
+    assert_eq!(rate_of(&adjuvants.choices[0], Ams), "8.5 lb ai/100 gal");
+    let mut pass = farm.passes["p"].clone();
+    adjuvants.choices[0].take(&mut pass, &farm);
+    farm.passes["p"] = pass;
+    let line = planned(&farm).lines.into_iter().find(|line| line.product == "ams").unwrap();
+    let tankard_core::quantity::AmountPerArea::Volume(rate) = line.per_area else { panic!("a volume") };
     assert!((rate.to_litres_per_hectare() - wanted).abs() < 1e-9, "{}", rate.to_litres_per_hectare());
 }
 
@@ -765,6 +929,18 @@ fn water_and_set_plan_the_same_ammonium_sulfate() {
     let line = plan.lines.iter().find(|line| line.product == "ams").unwrap();
     let tankard_core::quantity::AmountPerArea::Mass(rate) = line.per_area else { panic!("a mass") };
     assert!((rate.to_pounds_per_acre() - 2.0).abs() < 1e-9);
+}
+
+/// What the ions tie up is 0.009 Ca + 0.014 Mg lb/100 gal (Zollinger, NDSU Extension, Crop & Pest Report, 2 July 2015): with 300 ppm of
+/// magnesium 15.0 of 1,200 and 15.09 of 1,210 ppm of calcium, which is more than the usual rate and goes up to the next half pound.
+#[test]
+fn hard_water_raises_ammonium_sulfate_to_the_next_half_pound() {
+    for (calcium, rate) in [("1200 ppm", "15 lb/100 gal"), ("1210 ppm", "15.5 lb/100 gal")] {
+        let mut farm = farm("corn", &[("g", glyphosate())]);
+        farm.waters["w"].calcium = Some(typed(calcium));
+        farm.waters["w"].magnesium = Some(typed("300 ppm"));
+        assert_eq!(rate_of(&chosen(&farm).choices[0], Ams), rate, "{calcium}");
+    }
 }
 
 /// Nitrogen solution as the carrier is held against what labels say of it, and is no additive as well.

@@ -164,7 +164,7 @@ fn the_last_record_of_the_rig_counts() {
     recorded(&mut farm, "corn", 6);
     let all = found(&farm, "soy");
     assert!(
-        all.len() == 1 && all[0].text.starts_with("Boom last sprayed \"Corn post\" of 2031-06-12, as recorded"),
+        all.len() == 1 && all[0].text.starts_with("Boom last sprayed \"Corn post\" of 12 June 2031, as recorded"),
         "{all:?}"
     );
     assert_eq!(first_step(&farm, "soy").0, "Sprayer clean of Mesotrione 4 SC (demo)");

@@ -185,6 +185,14 @@ fn a_nozzle_that_gives_half_is_not_taken_for_the_middle() {
     assert!(steps.into_iter().any(|step| step.what == "mean of 3, 1 that is far off left out"));
 }
 
+/// Two of six that are far off are left out of the mean.
+#[test]
+fn nozzles_that_are_left_out_are_counted() {
+    let judged = judged(catch(&[40.0, 20.0, 40.0, 40.0, 20.0, 40.0]));
+    let mut steps = judged.workings.iter().flat_map(|working| &working.steps);
+    assert!(steps.any(|step| step.what == "mean of 4, 2 that are far off left out"), "{:?}", judged.workings);
+}
+
 /// The middle of an even number of nozzles lies between the two in the middle: 36 and 40 make 38, from which 31 and 45 lie 18.4 % off,
 /// within the 20 % of another size; from 40 the first would lie 22.5 % off, from 36 the last 25 % (arithmetic).
 #[test]
@@ -264,6 +272,7 @@ fn several_nozzles_of_a_row_are_caught_together() {
     // 15 fl oz of two nozzles in 17 s: 7.5 × 60 ÷ 17 ÷ 128 gal/min.
     assert!((judged.flow.unwrap().to_us_gallons_per_minute() - 7.5 * 60.0 / 17.0 / 128.0).abs() < 1e-9);
     assert!(judged.findings.iter().any(|finding| finding.text.contains("the 2 nozzles of a row gave together")));
+    assert_eq!(judged.nozzles.iter().map(|nozzle| nozzle.place).collect::<Vec<_>>(), [1, 2]);
     assert!(
         judged.findings.iter().any(|finding| finding.text.starts_with("Rows 1") || finding.text.starts_with("Row "))
     );
@@ -329,7 +338,7 @@ fn the_latest_of_each_way_speaks_and_a_newer_one_of_that_way_silences_it() {
     farm.rigs["boom"].calibrations.push(of(date(2031, 4, 2), catch(&[46.0, 38.0, 38.0, 38.0])));
     let tank = Test::TankLevel { area: q("2 ac"), used: q("30 gal"), set_to: Some(q("15 gal/ac")) };
     farm.rigs["boom"].calibrations.push(of(date(2031, 5, 2), tank));
-    let worn = found(&farm, "The calibration of Boom of 2031-04-02 (catch at the nozzles) found").unwrap();
+    let worn = found(&farm, "The calibration of Boom of 2 April 2031 (catch at the nozzles) found").unwrap();
     assert_eq!(worn.level, Level::Check);
     farm.rigs["boom"].calibrations.push(of(date(2031, 5, 3), catch(&[40.0, 40.0, 40.0, 40.0])));
     assert!(found(&farm, "found").is_none());

@@ -409,6 +409,9 @@ fn quizalofop_keeps_its_days_from_a_broadleaf_herbicide_in_canola() {
         farm.passes.shift_remove("q");
         farm.records.insert("1".to_owned(), record);
         assert_eq!(!said(&plan(&farm, "p").unwrap(), says).is_empty(), near, "a record of {day} June");
+        // A record of the pass itself is not beside it.
+        farm.records["1"].pass = Some("p".into());
+        assert!(said(&plan(&farm, "p").unwrap(), says).is_empty(), "its own record of {day} June");
     }
 }
 

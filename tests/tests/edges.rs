@@ -150,6 +150,19 @@ fn rounding_keeps_to_the_range_that_the_rate_lies_in() {
     }
 }
 
+/// 69.7 ac at 32 fl oz/ac are 17.425 gal: 17 gal would be 31.2 fl oz/ac, below the label's least, and 18 gal are 33.1.
+#[test]
+fn rounding_does_not_fall_below_the_least_of_a_label() {
+    let mut farm = farm("8.5 lb/100 gal");
+    farm.fields["f"].area = q("69.7 ac");
+    farm.products["a"].measuring_step = Some(q("1 gal"));
+    let says = Says::Rate { least: Some(q("32 fl oz/ac")), most: Some(q("64 fl oz/ac")) };
+    farm.products["a"].label.push(Statement::new(says, "page 2"));
+    let plan = planned(&farm);
+    let item = plan.loads[0].items.iter().find(|item| item.product == "a").unwrap();
+    assert_eq!((plan.loads.len(), item.measured.text.as_str()), (1, "18 gal"));
+}
+
 /// Of 1,000 gal of spray with 10 gal of a liquid 990 are water; half of the record's ground takes half of it.
 #[test]
 fn the_water_of_a_record_is_its_spray_without_its_liquids() {
@@ -172,4 +185,28 @@ fn the_water_of_a_record_is_its_spray_without_its_liquids() {
     assert_eq!(found.planned.lines_without, 1);
     let half = of_farm(&farm, &Choice { fields: vec!["f".to_owned()], ..Choice::all() });
     assert!((half.work.waters[0].water.to_us_gallons() - 495.0).abs() < 1e-9);
+}
+
+/// 10.3 gal for 10 gal over the planned ground are 3 % too much, between the bars' ends of 2 and 5 %; 9 gal are 10 % too little, which
+/// an end belongs to the bar above it.
+#[test]
+fn errors_stand_in_their_bars() {
+    let mut farm = farm("8.5 lb/100 gal");
+    let mut record = Record::new("Record", date(2031, 5, 1));
+    let mut field = RecordField::new("f", q("80 ac"));
+    field.planned = Some(q("80 ac"));
+    record.fields.insert("f".to_owned(), field);
+    for (id, amount) in [("a", "10.3 gal"), ("b", "9 gal")] {
+        let line = RecordLine::new(id, "Alpha 480 SL (demo)", q(amount));
+        record.lines.push(RecordLine { planned: Some(q("10 gal")), ..line });
+    }
+    farm.records.insert("x".to_owned(), record);
+    // A record of no ground has no amount over it.
+    let mut nothing = farm.records["x"].clone();
+    nothing.fields["f"].area = q("0 ac");
+    farm.records.insert("y".to_owned(), nothing);
+    assert_eq!(of_farm(&farm, &Choice::all()).planned.lines_without, 2);
+    let rate = of_farm(&farm, &Choice::all()).planned.rate.unwrap();
+    assert_eq!((rate.n, &rate.bars[..]), (2, &[0, 0, 1, 0, 0, 1, 0, 0, 0][..]));
+    assert!((rate.mean.to_fraction() + 0.035).abs() < 1e-9);
 }

@@ -310,7 +310,7 @@ fn planned(farm: &Farm, day: Date, bars: Bars) -> Option<Level> {
         Bars::Spacing => "days between two",
         Bars::Total => "brings Alpha",
         Bars::ActiveTotal => "brings alphazine",
-        Bars::BeforeHarvest => "days to harvest; Mill field is expected",
+        Bars::BeforeHarvest => "days to harvest; ",
         Bars::Dates => "may be used",
         Bars::Standing => "months to soybean",
         Bars::Harvest => "which keeps it from harvest until",

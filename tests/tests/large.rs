@@ -5,7 +5,8 @@
 #![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic)]
 
 use proptest::prelude::*;
-use tankard_core::farm::{Farm, Record, differs};
+use tankard_core::farm::{Farm, InTank, Left, Record, differs};
+use tankard_core::language::{Language, speaking};
 use tankard_core::plan::{plan, plan_of};
 use tankard_core::quantity::AsTyped;
 use tankard_core::season::Log;
@@ -100,6 +101,103 @@ fn signs() -> impl Strategy<Value = String> {
         "),\n        \"x\": Record(name: \"y\", ",
     ];
     prop::sample::select(signs.map(str::to_owned).to_vec())
+}
+
+/// A farm of which all products are counted and every third record left something over.
+fn small() -> Farm {
+    let size =
+        Size { fields: 20, records: 60, products: 16, seasons: 2, passes: 12, cards: 0, points: 4, ..Size::default() };
+    let mut farm = large::farm(&demo().unwrap(), size).unwrap();
+    let begin = farm.records.values().map(|record| record.date).min();
+    farm.products.values_mut().for_each(|product| product.counted = begin);
+    for (number, record) in farm.records.values_mut().enumerate().filter(|(number, _)| number % 3 == 0) {
+        record.left = left(number);
+    }
+    farm
+}
+
+fn left(number: usize) -> Option<Left> {
+    let volume = AsTyped::parse(&format!("{} gal", 5 + number % 40)).unwrap();
+    (number % 4 > 0).then(|| Left { volume, went: "kept".into() })
+}
+
+/// An edit that may bear on an account, or may not.
+fn edit(farm: &mut Farm, what: u8, number: usize) {
+    let place = |len: usize| number % len.max(1);
+    let other_pass = farm.passes.get_index(place(farm.passes.len())).map(|(id, _)| id.clone());
+    let at = place(farm.records.len());
+    if let Some((_, record)) = farm.records.get_index_mut(at) {
+        let line = number / 7 % record.lines.len().max(1);
+        match what {
+            0 => record.note = format!("windy {number}").into(),
+            1 => record.lines[line].amount = AsTyped::parse(&format!("{} gal", number % 30)).unwrap(),
+            2 => record.lines[line].lot = format!("L{}", number % 5).into(),
+            3 => record.date = record.date.tomorrow().unwrap(),
+            4 => record.left = left(number),
+            5 => record.pass = other_pass.as_deref().filter(|_| number % 3 > 0).map(Into::into),
+            6 => record.start = Some(jiff::civil::time(i8::try_from(number % 24).unwrap(), 0, 0, 0)),
+            7 => record.volume = AsTyped::parse(&format!("{} gal", 100 + number % 900)).ok().filter(|_| number % 4 > 0),
+            8 => record.customer = (number % 2 == 0).then(Default::default),
+            9 => record.lines.swap(0, line),
+            _ => {}
+        }
+    }
+    let product = place(farm.products.len());
+    match what {
+        10 => drop(farm.records.shift_remove_index(at)),
+        11 => {
+            let copy = farm.records.get_index(at).map(|(_, record)| record.clone());
+            farm.records.extend(copy.map(|copy| (format!("new-{number}"), copy)));
+        }
+        12 => farm.records.swap_indices(at, number / 7 % farm.records.len().max(1)),
+        13 => {
+            let (_, product) = farm.products.get_index_mut(product).unwrap();
+            product.counted = product.counted.filter(|_| number % 5 > 0).and_then(|day| day.tomorrow().ok());
+        }
+        14 => drop((!farm.movements.is_empty()).then(|| farm.movements.remove(place(farm.movements.len())))),
+        15 => {
+            let again = farm.movements.get(place(farm.movements.len())).cloned();
+            farm.movements.extend(again);
+        }
+        16 => {
+            let from = farm.passes.get_index(number / 7 % farm.passes.len()).map(|(id, _)| id.clone()).unwrap();
+            let volume = AsTyped::parse(&format!("{} gal", number % 30)).unwrap();
+            let at = place(farm.passes.len());
+            let (_, pass) = farm.passes.get_index_mut(at).unwrap();
+            pass.in_tank = Some(InTank { volume, from });
+        }
+        17 => {
+            let (_, product) = farm.products.get_index_mut(product).unwrap();
+            product.density = AsTyped::parse("9.1 lb/gal").ok().filter(|_| number % 2 == 0);
+        }
+        _ => {}
+    }
+}
+
+proptest! {
+    #![proptest_config(cases(24))]
+
+    /// The accounts that a log keeps, and what plans and lists ask of it, are those of a log made anew, whatever is edited.
+    #[test]
+    fn what_a_log_keeps_is_what_is_reckoned_anew(
+        edits in prop::collection::vec((0_u8..18, any::<u16>(), any::<bool>(), any::<bool>()), 1..40),
+    ) {
+        let mut farm = small();
+        let mut log = Log::of(&farm);
+        Accounts::of_all(&farm, &log);
+        for (what, number, in_spanish, is_asked) in edits {
+            edit(&mut farm, what, usize::from(number));
+            if is_asked {
+                log.catch_up(&farm);
+                let language = if in_spanish { Language::Spanish } else { Language::English };
+                let (kept, anew) = speaking(language, || (Accounts::of_all(&farm, &log), Accounts::of(&farm)));
+                prop_assert!(kept == anew, "edit {what} of {number}");
+            }
+        }
+        log.catch_up(&farm);
+        prop_assert!(Accounts::of_all(&farm, &log) == Accounts::of(&farm));
+        prop_assert!(plan_of(&farm, &log, OPEN) == plan(&farm, OPEN));
+    }
 }
 
 proptest! {

@@ -5,13 +5,13 @@
 
 use proptest::prelude::*;
 use tankard_core::farm::{
-    Aim, Apart, Container, ContainerKind, Farm, Field, Formulation, InTank, Line, LoadSplit, Pass, Product,
+    Active, Aim, Apart, Container, ContainerKind, Farm, Field, Formulation, InTank, Line, LoadSplit, Pass, Product,
     ProductKind, Rig, Says, Statement, Water,
 };
 use tankard_core::finding::Level;
 use tankard_core::loads::FillStep;
 use tankard_core::plan::{Plan, plan};
-use tankard_core::quantity::{Amount, AmountPerArea, AsTyped, Quantity, Volume};
+use tankard_core::quantity::{ActiveBasis, Amount, AmountPerArea, AsTyped, Quantity, Volume};
 use tankard_core::season::Log;
 use tankard_tests::cases;
 
@@ -379,6 +379,9 @@ fn spray_in_the_tank_counts_and_is_not_mixed_again() {
     let working = tankard_core::loads::working_of(&out, 1, "h", farm.units).unwrap();
     assert_eq!(working.steps[0].result, "720 gal");
 
+    let working = out.workings.iter().find(|working| working.title == "Number of loads").unwrap();
+    assert_eq!((working.steps[0].what.as_str(), working.steps.len()), ("of it in the tank already", 3));
+
     // What is to be left over is mixed too where the tank holds just what the ground takes.
     farm.passes["p"].in_tank = Some(InTank { volume: typed("900 gal"), from: String::new() });
     farm.passes["p"].extra = Some(typed("50 gal"));
@@ -498,13 +501,103 @@ fn a_border_ends_a_load_and_may_be_taken_away() {
         Level::Note,
         "Mill field and Long bottom do not share a load: their crops differ (not typed; soybean)",
     );
+    // Of several stretches one is decided by the sizes of its loads; of one alone the split of the pass will do.
+    let by_split = |farm: &Farm| {
+        let stretches = plan(farm, "p").unwrap().sizing.unwrap().stretches;
+        let others: Vec<_> = stretches.into_iter().flat_map(|stretch| stretch.others).collect();
+        assert!(!others.is_empty());
+        others.iter().any(|other| other.take.sizes.is_empty())
+    };
+    farm.fields["f"].area = typed("200 ac");
+    assert!(!by_split(&farm) && by_split(&plain()));
+    farm.fields["f"].area = typed("60 ac");
     farm.passes["p"].sizes = vec![typed("1000 gal")];
     let over = plan(&farm, "p").unwrap();
     assert_eq!(gallons(&over), [1000.0, 800.0]);
     says(&over, Level::Check, "Load 1, as decided, runs over from Mill field to Long bottom");
+    // A load that fits into its stretch takes nothing of the next.
+    farm.passes["p"].sizes = vec![typed("500 gal")];
+    assert_eq!(gallons(&plan(&farm, "p").unwrap()), [500.0, 400.0, 900.0]);
     farm.passes["p"].sizes.clear();
     farm.apart = Some(vec![Apart::Owner]);
     assert_eq!(gallons(&plan(&farm, "p").unwrap()), [1200.0, 600.0]);
+}
+
+/// 6,450 gal from a tank of 12 gal are 538 fillings: a slip in the tank's size.
+#[test]
+fn a_tank_that_takes_days_to_fill_is_a_stop() {
+    let mut farm = plain();
+    farm.rigs["r"].tank = typed("12 gal");
+    let out = plan(&farm, "p").unwrap();
+    assert!(out.loads.is_empty());
+    says(&out, Level::Stop, "538");
+    farm.rigs["r"].tank = typed("13 gal");
+    assert_eq!(plan(&farm, "p").unwrap().loads.len(), 497);
+}
+
+#[test]
+fn a_tank_is_not_filled_beyond_what_it_holds() {
+    let mut farm = plain();
+    farm.passes["p"].fill_to = Some(typed("1200 gal"));
+    assert_eq!(plan(&farm, "p").unwrap().loads.len(), 6);
+    farm.passes["p"].fill_to = Some(typed("1201 gal"));
+    let out = plan(&farm, "p").unwrap();
+    assert!(out.loads.is_empty());
+    says(&out, Level::Stop, "it cannot be filled to 1,201 gal");
+}
+
+/// A tenth of an acre at 3 fl oz/ac takes 0.3 fl oz, which a mark of 1 fl oz measures as nothing; 0.9 fl oz are 11 % less than the mark.
+#[test]
+fn what_no_mark_measures_is_a_stop_and_what_is_far_from_one_a_check() {
+    let mut farm = plain();
+    farm.measuring.liquid = Some(typed("1 fl oz"));
+    farm.passes["p"].mix[0].rate = typed("3 fl oz/ac");
+    farm.fields["f"].area = typed("0.1 ac");
+    says(&plan(&farm, "p").unwrap(), Level::Stop, "Load 1 needs 8.87 mL of Herbicide SL (demo), less than the");
+    farm.fields["f"].area = typed("0.3 ac");
+    says(&plan(&farm, "p").unwrap(), Level::Check, "of Herbicide SL (demo) is measured as 1 fl oz");
+    farm.fields["f"].area = typed("100 ac");
+    let far = ["is measured as", "less than the"];
+    assert!(plan(&farm, "p").unwrap().findings.iter().all(|found| far.iter().all(|words| !found.text.contains(words))));
+}
+
+/// 54 of 90 gallons are product: 36 of water go in before it, not half of the load. Where 16 gallons of product go with 15 of spray none
+/// does, with spray in the tank or without.
+#[test]
+fn water_leaves_room_for_the_products_that_are_still_to_come() {
+    let mut farm = plain();
+    farm.fields["f"].area = typed("6 ac");
+    farm.passes["p"].mix[0].rate = typed("9 gal/ac");
+    let out = plan(&farm, "p").unwrap();
+    let FillStep::Water { to } = out.loads[0].steps[0] else { panic!("{:?}", out.loads[0].steps) };
+    assert!((to.to_us_gallons() - 36.0).abs() < 1e-9, "{to:?}");
+    let room = "leave no room";
+    assert!(out.findings.iter().all(|found| !found.text.contains(room)));
+    farm.passes["p"].mix[0].rate = typed("16 gal/ac");
+    says(&plan(&farm, "p").unwrap(), Level::Stop, room);
+    farm.fields["f"].area = typed("60 ac");
+    farm.passes["p"].in_tank = Some(InTank { volume: typed("880 gal"), from: String::new() });
+    says(&plan(&farm, "p").unwrap(), Level::Stop, room);
+}
+
+/// A variety may name an active by a name that no table knows.
+#[test]
+fn a_variety_that_names_an_active_of_no_table_is_kept_apart() {
+    let mut farm = plain();
+    farm.fields["f"].area = typed("60 ac");
+    let mut other = farm.fields["f"].clone();
+    "Long bottom".clone_into(&mut other.name);
+    "bean C, alphazine tolerant".clone_into(&mut other.variety);
+    farm.fields.insert("g".to_owned(), other);
+    farm.passes["p"].fields.push("g".to_owned());
+    assert_eq!(gallons(&plan(&farm, "p").unwrap()), [1200.0, 600.0]);
+    farm.products["h"].actives.push(Active {
+        name: "alphazine".to_owned(),
+        group: String::new(),
+        basis: ActiveBasis::ActiveIngredient,
+        content: typed("480 g/L"),
+    });
+    assert_eq!(gallons(&plan(&farm, "p").unwrap()), [900.0, 900.0]);
 }
 
 /// What stands opened in the shed is poured first: 10 gallons in jugs of 2.5 with 1 opened take four new ones, not three.
@@ -514,6 +607,8 @@ fn containers_are_counted_from_what_stands_opened() {
     farm.fields["f"].area = typed("40 ac");
     let opened = |farm: &Farm| plan(farm, "p").unwrap().sizing.unwrap().stretches[0].chosen.figures;
     assert_eq!((opened(&farm).opened, opened(&farm).measured), (4, 0));
+    // 430 ac are 107.5 gal, 43 jugs: eight for each full load and three for the rest.
+    assert_eq!((opened(&plain()).opened, opened(&plain()).measured), (43, 0));
     farm.products["h"].containers[0].opened = Some(typed("1 gal"));
     assert_eq!((opened(&farm).opened, opened(&farm).measured), (4, 0), "whole jugs will do");
     farm.products["h"].containers[0].opened = Some(typed("2.5 gal"));
@@ -523,6 +618,24 @@ fn containers_are_counted_from_what_stands_opened() {
     assert_eq!((opened(&farm).opened, opened(&farm).measured), (4, 0), "11 gal: the rest and four jugs");
     let Amount::Volume(left) = plan(&farm, "p").unwrap().loads[0].items[0].measured.amount else { panic!("a liquid") };
     assert!((left.to_us_gallons() - 11.0).abs() < 1e-9);
+}
+
+/// 62 acres take 15.5 gallons, 6.2 jugs, of which the seventh is left with four fifths; the 5.8 jugs of the next stretch take five more.
+#[test]
+fn what_one_stretch_leaves_opened_the_next_takes_first() {
+    let mut farm = plain();
+    farm.fields["f"].area = typed("62 ac");
+    let mut other = farm.fields["f"].clone();
+    "soybean".clone_into(&mut other.crop);
+    other.area = typed("58 ac");
+    farm.fields.insert("g".to_owned(), other);
+    farm.passes["p"].fields.push("g".to_owned());
+    let stretches = plan(&farm, "p").unwrap().sizing.unwrap().stretches;
+    assert_eq!(stretches.iter().map(|stretch| stretch.chosen.figures.opened).collect::<Vec<_>>(), [7, 5]);
+    // Of jugs that the first stretch just empties nothing stands opened.
+    farm.fields["f"].area = typed("60 ac");
+    let stretches = plan(&farm, "p").unwrap().sizing.unwrap().stretches;
+    assert_eq!(stretches.iter().map(|stretch| stretch.chosen.figures.opened).collect::<Vec<_>>(), [6, 6]);
 }
 
 /// 950 gallons in the tank of a pass that takes 900 mix nothing and leave 50, with which the next may go on.
@@ -561,6 +674,19 @@ fn spray_in_the_tank_opens_no_containers() {
 fn short_rows(farm: &Farm) -> Vec<tankard_core::farm::ShortRow> {
     let plan = plan(farm, "p").unwrap();
     tankard_core::loads::card::card(farm, &plan, plan.loads.last().unwrap()).unwrap().short
+}
+
+/// Less ground is told of spray that is all mixed anew and sprayed out.
+#[test]
+fn less_ground_is_not_told_of_a_load_that_holds_or_leaves_spray() {
+    let mut farm = plain();
+    farm.fields["f"].area = typed("60 ac");
+    assert!(!short_rows(&farm).is_empty());
+    farm.passes["p"].extra = Some(typed("30 gal"));
+    assert_eq!(short_rows(&farm).len(), 0);
+    farm.passes["p"].extra = None;
+    farm.passes["p"].in_tank = Some(InTank { volume: typed("180 gal"), from: String::new() });
+    assert_eq!(short_rows(&farm).len(), 0);
 }
 
 /// An acre takes 1 fl oz: marks of 1 fl oz measure nothing of a tenth of it, and a fifth too much or too little of three tenths.

@@ -86,6 +86,22 @@ fn a_label_is_named_for_what_it_states_and_practice_stands_apart() {
     assert_eq!(printed.usual.first().map(String::as_str), Some("wind 4 to 10 mph (this farm)"));
 }
 
+/// Each layer of the gauge is named for the product that it stands for.
+#[test]
+fn layers_of_the_gauge_bear_the_names_of_their_products() {
+    let layers = card(&farm()).gauge.layers;
+    let named: Vec<&str> = layers.iter().filter(|layer| layer.number.is_some()).map(|layer| &*layer.label).collect();
+    assert_eq!(named.len(), 2);
+    for name in ["Glyphosate", "Mesotrione"] {
+        assert_eq!(named.iter().filter(|label| label.starts_with(name)).count(), 1, "{named:?}");
+    }
+    let steps = card(&farm()).steps;
+    for layer in layers.iter().filter(|layer| layer.number.is_some()) {
+        let step = steps.iter().find(|step| step.amount == layer.amount).unwrap();
+        assert!(step.what.starts_with(&*layer.label), "{layer:?} {step:?}");
+    }
+}
+
 #[test]
 fn one_line_of_droplets_the_strictest_with_whose_it_is() {
     let lines = |farm: &Farm| -> Vec<String> {
@@ -130,6 +146,22 @@ fn water_stops_at_marks_of_the_tanks_own_scale() {
     // 330 gal: a half is 165 and three quarters are 247.5, which marks of 5 gal make 165 and 245.
     let readable = marks(&farm);
     assert!(readable.iter().any(|mark| (mark % 10.0 - 5.0).abs() < 1e-6), "{readable:?}");
+    // Half and three quarters of a load, down to 10 gal from 1,000 gal on, to 5 from 200, to 1 from 20 and to a tenth below.
+    farm.rigs["boom"].tank = q("1200 gal");
+    for (gallons, half, more) in [(1197.0, 590.0, 890.0), (897.0, 445.0, 670.0), (87.0, 43.0, 65.0), (17.3, 8.6, 12.9)]
+    {
+        farm.fields["f"].area = q(&format!("{:.9} ac", gallons / 15.0));
+        let stops = marks(&farm);
+        assert!(
+            stops.len() == 2 && (stops[0] - half).abs() < 1e-6 && (stops[1] - more).abs() < 1e-6,
+            "{gallons} gal: {stops:?}"
+        );
+    }
+    // Of two liquids of 49.5 gal each the second has 280.5 gal below the brim, so that its mark stands where it did.
+    farm.fields["f"].area = q("22 ac");
+    let mut strong = farm.clone();
+    strong.passes["p"].mix.iter_mut().for_each(|line| line.rate = q("2.25 gal/ac"));
+    assert_eq!(marks(&strong).iter().map(|mark| mark.round()).collect::<Vec<_>>(), [165.0, 245.0]);
     for step in ["10 gal", "25 gal"] {
         farm.rigs["boom"].mark = Some(q(step));
         let step = Volume::parse(step).unwrap().to_us_gallons();

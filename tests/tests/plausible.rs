@@ -1407,7 +1407,7 @@ fn records_of_another_year_and_of_days_to_come() {
         assert_eq!(texts(&found, &slot), ["2031-06-12"], "{wrong}: {found:?}");
     }
     let found = of_a_record(&record(date(2030, 6, 12)));
-    assert!(found[0].text.contains("counted on 2031-06-01"), "{}", found[0].text);
+    assert!(found[0].text.contains("counted on 1 June 2031"), "{}", found[0].text);
     // One of last year, whose pass is planned anew; and one of its own.
     assert!(
         of_a_record(&Record { made: Some(date(2030, 6, 12).at(21, 0, 0, 0)), ..record(date(2030, 6, 12)) }).is_empty()

@@ -41,6 +41,123 @@ fn failed(error: QuantityError) -> TestCaseError {
     TestCaseError::fail(error.to_string())
 }
 
+/// Every unit in SI units, reckoned apart from the program by exact definitions: inch 25.4 mm, US gallon 231 cubic inches, imperial gallon
+/// 4.54609 L, pound 0.45359237 kg, acre 43,560 square feet, grain 1/7000 lb, standard gravity 9.80665 m/s² (NIST Handbook 44, appendix C;
+/// UK Units of Measurement Regulations 1995), nautical mile 1852 m; CaCO3 100.087 and CaO 56.0774 g/mol (IUPAC 2021).
+#[test]
+#[allow(clippy::unreadable_literal)] // As they were reckoned.
+fn every_unit_has_its_size() {
+    let tables: [(&[unit::Unit], &[(&str, f64)]); 14] = [
+        (
+            unit::VOLUME,
+            &[
+                ("gal", 0.003785411784),
+                ("qt", 0.000946352946),
+                ("pt", 0.000473176473),
+                ("fl oz", 2.95735295625e-5),
+                ("cup", 0.0002365882365),
+                ("tbsp", 1.478676478125e-5),
+                ("tsp", 4.92892159375e-6),
+                ("imp gal", 0.00454609),
+                ("imp qt", 0.0011365225),
+                ("imp pt", 0.00056826125),
+                ("imp fl oz", 2.84130625e-5),
+                ("l", 0.001),
+                ("ml", 1e-6),
+                ("hl", 0.1),
+                ("m3", 1.0),
+            ],
+        ),
+        (
+            unit::MASS,
+            &[
+                ("lb", 0.45359237),
+                ("oz", 0.028349523125),
+                ("dry oz", 0.028349523125),
+                ("kg", 1.0),
+                ("g", 0.001),
+                ("mg", 1e-6),
+                ("t", 1000.0),
+            ],
+        ),
+        (
+            unit::AREA,
+            &[("ac", 4046.8564224), ("ha", 10000.0), ("m2", 1.0), ("ft2", 0.09290304), ("1000 ft2", 92.90304)],
+        ),
+        (
+            unit::LENGTH,
+            &[
+                ("ft", 0.3048),
+                ("in", 0.0254),
+                ("yd", 0.9144),
+                ("mi", 1609.344),
+                ("m", 1.0),
+                ("cm", 0.01),
+                ("mm", 0.001),
+                ("km", 1000.0),
+            ],
+        ),
+        (
+            unit::SPEED,
+            &[
+                ("mph", 0.44704),
+                ("km/h", 0.2777777777777778),
+                ("m/s", 1.0),
+                ("ft/min", 0.00508),
+                ("kn", 0.5144444444444445),
+            ],
+        ),
+        (unit::PRESSURE, &[("psi", 6894.757293168362), ("bar", 1e5), ("kpa", 1000.0), ("mpa", 1e6), ("pa", 1.0)]),
+        (
+            unit::FLOW,
+            &[
+                ("gpm", 6.30901964e-5),
+                ("fl oz/min", 4.92892159375e-7),
+                ("imp gal/min", 7.576816666666667e-5),
+                ("l/min", 1.6666666666666667e-5),
+                ("ml/min", 1.6666666666666667e-8),
+                ("m3/h", 0.0002777777777777778),
+            ],
+        ),
+        (
+            unit::DENSITY,
+            &[("lb/gal", 119.82642731689663), ("lb/imp gal", 99.7763726631017), ("kg/l", 1000.0), ("g/l", 1.0)],
+        ),
+        (
+            unit::CARRIER,
+            &[
+                ("gal/ac", 9.353956228956229e-7),
+                ("imp gal/ac", 1.1233633036340657e-6),
+                ("l/ha", 1e-7),
+                ("l/ac", 2.471053814671653e-7),
+            ],
+        ),
+        (
+            unit::HARDNESS,
+            &[
+                ("ppm", 0.001),
+                ("gpg", 0.017118061045270947),
+                ("°dh", 0.017848010071793628),
+                ("°fh", 0.01),
+                ("°e", 0.014253767523300242),
+                ("mmol/l", 0.100087),
+                ("meq/l", 0.0500435),
+            ],
+        ),
+        (unit::ION, &[("ppm", 0.001), ("g/l", 1.0)]),
+        (unit::CONDUCTIVITY, &[("µs/cm", 1e-4), ("ms/cm", 0.1), ("ms/m", 1e-3), ("s/m", 1.0)]),
+        (unit::TIME, &[("h", 3600.0), ("min", 60.0), ("s", 1.0)]),
+        (unit::SHARE, &[("%", 0.01)]),
+    ];
+    for (table, sizes) in tables {
+        assert_eq!(table.len(), sizes.len());
+        for (name, size) in sizes {
+            let found = unit::find(table, name).map(|unit| unit.factor / size - 1.0);
+            assert!(found.is_some_and(|off| off.abs() < 1e-12), "{name}: {found:?}");
+        }
+    }
+}
+
 /// 1.23456 US gallons are 158.02368 fluid ounces (128 to the gallon, NIST Handbook 44, appendix C): a gallon and 30.02 of them, to
 /// the hundredth; 5.43216 fluid ounces, fewer than ten, to the thousandth. So it is with 16 ounces to the pound.
 #[test]
@@ -53,6 +170,8 @@ fn what_is_measured_out_is_printed_to_a_hundredth_and_little_to_a_thousandth() {
     assert_eq!(mass(20.123_45), "1 lb 4.12 oz");
     assert_eq!(mass(4.123_45), "4.123 oz");
     assert_eq!(Amount::Volume(Volume::ZERO).show(Units::UsCustomary), "0 gal");
+    // Below an ounce a scale for grams and a syringe: half an ounce is 14.1747615625 g, half a fluid ounce 14.78676478125 mL.
+    assert_eq!((volume(0.5), mass(0.5)), ("14.79 mL".to_owned(), "14.17 g".to_owned()));
 }
 
 /// 16 ounces are a pound of 453.59237 g, and 100 US gallons 378.5411784 L (NIST Handbook 44, appendix C); the two gallons differ.

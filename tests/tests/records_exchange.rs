@@ -898,7 +898,7 @@ fn a_record_that_looks_like_one_in_the_log_is_left_out_until_it_is_taken() {
     assert_eq!((preview.records.len(), preview.alike), (2, 1), "{preview:?}");
     let refused: Vec<(u64, &str)> =
         preview.refused.iter().map(|refused| (refused.line, refused.why.as_str())).collect();
-    assert_eq!(refused, [(2, "looks like one in the log: \"Burndown\" of 2031-06-12")]);
+    assert_eq!(refused, [(2, "looks like one in the log: \"Burndown\" of 12 June 2031")]);
     mapping.alike = true;
     let preview = records_import::preview(&table, &mapping, &farm);
     assert_eq!((preview.records.len(), preview.refused.len(), preview.alike), (3, 0, 1));
@@ -909,7 +909,7 @@ fn a_record_that_looks_like_one_in_the_log_is_left_out_until_it_is_taken() {
     let text = records_csv::write(&farm, |_| true).unwrap().replace("\nown,", "\nother,");
     let reading = records_csv::read(text.as_bytes()).unwrap();
     let alike = records_csv::alike(&farm, &reading.records);
-    assert_eq!(alike, ["line 2: \"other\" looks like one in the log: \"Burndown\" of 2031-06-12"]);
+    assert_eq!(alike, ["line 2: \"other\" looks like one in the log: \"Burndown\" of 12 June 2031"]);
     let text = records_csv::write(&farm, |_| true).unwrap();
     assert!(records_csv::alike(&farm, &records_csv::read(text.as_bytes()).unwrap().records).is_empty());
 }

@@ -423,12 +423,12 @@ fn a_finding_is_a_note_until_the_day_and_a_check_from_it_on() {
     };
     let early = on(date(2031, 6, 25));
     assert_eq!(early.level, Level::Note);
-    assert!(early.text.ends_with("certification number of the applicator; due by 2031-06-26"), "{}", early.text);
+    assert!(early.text.ends_with("certification number of the applicator; due by 26 June 2031"), "{}", early.text);
     assert!(early.text.contains("location of the application of Mill field,"), "{}", early.text);
     assert!(matches!(&early.basis, Basis::Published(source) if source.starts_with("7 CFR 110.3")));
     assert_eq!(on(date(2031, 6, 26)).level, Level::Check);
     let late = on(date(2031, 6, 27));
-    assert!(late.level == Level::Check && late.text.ends_with("it was due by 2031-06-26"), "{}", late.text);
+    assert!(late.level == Level::Check && late.text.ends_with("it was due by 26 June 2031"), "{}", late.text);
     // Up to the last day it is kept, and no longer.
     on(date(2033, 6, 12));
     assert_eq!(found(&farm, &record, date(2033, 6, 13)), []);
@@ -601,7 +601,7 @@ fn what_the_farm_asks_for_itself() {
     farm.keeping.own.insert("photo".to_owned(), own("photo", "", None, true));
     let findings = found(&farm, &record, date(2031, 6, 18));
     assert_eq!(findings.len(), 2, "{findings:?}");
-    assert!(findings[0].text.ends_with("lacks for the mill: lot numbers; due by 2031-06-19"), "{}", findings[0].text);
+    assert!(findings[0].text.ends_with("lacks for the mill: lot numbers; due by 19 June 2031"), "{}", findings[0].text);
     assert_eq!((findings[0].level, findings[1].level), (Level::Note, Level::Check));
     assert!(matches!((&findings[0].basis, &findings[1].basis), (Basis::Local(_), Basis::Own)));
     record.more.insert("lot".to_owned(), "A7".to_owned());

@@ -82,6 +82,12 @@ fn the_two_parts_are_the_whole() {
     assert!((whole.ratio(before.area).unwrap() - 1.0).abs() < 1e-9);
     // Those already filled stay as they were.
     assert_eq!(first.loads.iter().map(|load| gallons(load.volume)).collect::<Vec<_>>(), [400.0, 400.0]);
+    // A field that is done is named without a part.
+    let done = rest(&farm, &before, &Change { after: 2, ..Change::default() }).unwrap();
+    assert_eq!(done.farm.passes["p"].parts.keys().collect::<Vec<_>>(), ["b"]);
+    // One load of 400 gal is 40 ac of the first field alone.
+    let done = rest(&farm, &before, &Change { after: 1, ..Change::default() }).unwrap().farm.passes["p"].clone();
+    assert_eq!((done.fields, done.parts.len(), acres(done.parts["a"].value())), (vec!["a".to_owned()], 1, 40.0));
     assert_eq!(changed.farm.passes[&id].rest_of, "p");
     assert_eq!(changed.farm.passes[&id].in_tank.as_ref().map(|tank| gallons(tank.volume.value())), Some(180.0));
     assert_eq!(changed.farm.passes.get_index_of(&id), Some(1));
@@ -132,6 +138,10 @@ fn a_larger_field_grows_and_a_smaller_one_leaves_spray_over() {
     let on_top = Change { after: 2, more: ground("b", "12 ac"), ..Change::default() };
     assert_eq!(rest(&farm, &plan, &on_top).unwrap().farm.fields["b"].area, more.farm.fields["b"].area);
     assert!(more.said.iter().any(|said| said.contains("Elm field is now 52 ac")), "{:?}", more.said);
+    // What is not to be sprayed of a field is still there: 20 and 15 of 40 ac.
+    let less = rest(&farm, &plan, &Change { after: 2, ground: ground("b", "15 ac"), ..Change::default() }).unwrap();
+    assert_eq!(less.farm.fields["b"].area, farm.fields["b"].area);
+    assert_eq!(acres(planned(&less.farm, &less.rest.unwrap()).area), 15.0);
     let none = Change { after: 3, in_tank: Some(q("180 gal")), ground: ground("b", "0 ac"), ..Change::default() };
     let none = rest(&farm, &plan, &none).unwrap();
     assert_eq!(none.rest, None);
@@ -151,6 +161,7 @@ fn what_cannot_be_is_told() {
     assert!(tell(Change { after: 4, ..Change::default() }).contains("3 loads"));
     assert!(tell(Change { after: 3, in_tank: Some(q("300 gal")), ..Change::default() }).contains("Load 3 was 200 gal"));
     assert!(tell(Change { in_tank: Some(q("30 gal")), ..Change::default() }).contains("No load was filled"));
+    assert!(rest(&farm, &plan, &Change { in_tank: Some(q("0 gal")), ..Change::default() }).is_ok());
     let foreign = [("z".to_owned(), q("5 ac"))].into_iter().collect();
     assert!(tell(Change { after: 1, ground: foreign, ..Change::default() }).contains("not in the pass"));
 }
@@ -165,6 +176,14 @@ fn spray_goes_on_only_into_the_same_spray() {
         takers(&farm, &tankard_core::season::Log::of(&farm), "p").iter().map(|(id, _)| id.as_str()).collect::<Vec<_>>(),
         ["q"]
     );
+    // The same spray with another rig, and another spray with the same.
+    let mut elsewhere = other.clone();
+    elsewhere.rig = "other".into();
+    farm.passes.insert("e".into(), elsewhere);
+    let mut stronger = other.clone();
+    stronger.mix[0].rate = q("24 fl oz/ac");
+    farm.passes.insert("s".into(), stronger);
+    assert_eq!(takers(&farm, &Log::of(&farm), "p").len(), 1);
     for change in [
         |pass: &mut Pass| pass.carrier = Some(q("12 gal/ac")),
         |pass: &mut Pass| pass.mix[0].rate = q("24 fl oz/ac"),
@@ -377,7 +396,7 @@ fn what_is_in_the_tank_is_what_another_pass_leaves() {
     };
     let tank = |farm: &Farm, id: &str| {
         let findings = planned(farm, id).findings;
-        let of_tank = |text: &str| ["tank", "left after", "go on"].iter().any(|word| text.contains(word));
+        let of_tank = |text: &str| ["tank", "left after", "go on", "leaves"].iter().any(|word| text.contains(word));
         findings.into_iter().filter(|f| f.level >= Level::Check && of_tank(&f.text)).collect::<Vec<_>>()
     };
     assert_eq!((tank(&farm, "p"), tank(&farm, "q")), (vec![], vec![]));
@@ -399,7 +418,7 @@ fn what_is_in_the_tank_is_what_another_pass_leaves() {
     told(&elsewhere, "q", "which goes out with Boom");
     let mut before = farm.clone();
     before.passes["q"].date = date(2031, 6, 11);
-    told(&before, "q", "which is planned for 2031-06-12");
+    told(&before, "q", "which is planned for 12 June 2031");
 
     let mut apart = farm.clone();
     apart.fields["b"].crop = "soybean".into();
@@ -411,6 +430,13 @@ fn what_is_in_the_tank_is_what_another_pass_leaves() {
     through.passes["p"].extra = None;
     through.passes["p"].in_tank = Some(InTank { volume: q("1040 gal"), from: String::new() });
     assert_eq!(tank(&through, "q"), []);
+    // One that cannot be laid out for another reason leaves nobody knows what.
+    through.passes["p"].in_tank = Some(InTank { volume: q("100 gal"), from: String::new() });
+    through.passes["p"].carrier = None;
+    told(&through, "q", "What Burndown leaves of its spray cannot be told");
+    through.passes["p"].carrier = Some(q("10 gal/ac"));
+    through.passes["p"].sizes = vec![q("2000 gal")];
+    told(&through, "q", "What Burndown leaves of its spray cannot be told");
     // What was sprayed leaves what was seen in the tank.
     let record =
         tankard_core::season::record::from_plan(&cleared, &Log::of(&cleared), &planned(&cleared, "p")).unwrap();

@@ -587,6 +587,18 @@ fn a_trial_tells_its_sides_apart() {
     }
 }
 
+/// 84 and 96 % of one plot in one band are 90 %: the same as rated once.
+#[test]
+fn several_ratings_of_a_plot_are_their_mean() {
+    let (mut farm, trial) = strips(&APART);
+    let once = judge(&farm, &trial);
+    let outcomes = &mut farm.records["oil-0"].outcomes;
+    let mut second = outcomes[0].clone();
+    (outcomes[0].rating, second.rating) = (Some(typed("84 %")), Some(typed("96 %")));
+    outcomes.push(second);
+    assert_eq!(judge(&farm, &trial), once);
+}
+
 #[test]
 fn few_pairs_or_pairs_that_differ_both_ways_tell_nothing() {
     let (farm, trial) = strips(&APART[..5]);
@@ -649,6 +661,9 @@ fn ratings_by_adjuvant() {
     ] {
         assert_eq!(compare(&picked, None, &side("oil", of), &other).comparisons, compared.comparisons);
     }
+    // Of one effect that is asked for, no other is told.
+    assert_eq!(compare(&picked, Some(&Effect::Control("kochia".into())), &one, &other).comparisons.len(), 0);
+    assert_eq!(compare(&picked, Some(&Effect::Control("waterhemp".into())), &one, &other).comparisons.len(), 1);
     let all = compare(&picked, None, &one, &side("any", Of::Product("mesotrione".to_owned())));
     assert_eq!((all.in_both, all.comparisons.len()), (8, 0));
     assert!(words::looks(1).is_none() && words::looks(12).unwrap().starts_with("12 comparisons"));

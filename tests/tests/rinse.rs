@@ -175,7 +175,7 @@ fn a_sensitive_next_crop_asks_for_more_rinses_than_are_on_board() {
     let check = found(&farm(), "1/20,000").unwrap();
     assert_eq!(check.level, Level::Check);
     assert_eq!(check.basis, Basis::Published("T. Wolf, on dicamba and sensitive soybean".to_owned()));
-    assert!(check.text.contains("\"Beans\" of 2031-06-14 goes to Field of soybean"), "{}", check.text);
+    assert!(check.text.contains("\"Beans\" of 14 June 2031 goes to Field of soybean"), "{}", check.text);
     assert!(check.hint.starts_with("5 rinses of 120 gal each"), "{}", check.hint);
     // Three rinses with 1,200 gal on board: (12 ÷ 412)³ is 1/40,471.
     let mut farm = farm();
@@ -270,6 +270,28 @@ fn a_crop_is_known_in_whatever_words_it_is_typed() {
     "chickpea".clone_into(&mut farm.fields["s"].crop);
     farm.rigs["boom"].residual = None;
     assert!(found(&farm, "cannot be told").is_some());
+}
+
+/// What hurts by its family hurts as any of its members, and as none of another (the families of `assets/actives.csv`).
+#[test]
+fn a_family_is_known_by_its_members() {
+    let warned = |active: &str| {
+        let mut farm = farm();
+        "sugar beet".clone_into(&mut farm.fields["s"].crop);
+        farm.products["d"].actives[0].name = active.to_owned();
+        found(&farm, "Traces of sulfonylureas hurt this crop").is_some()
+    };
+    for (active, hurts) in [("nicosulfuron", true), ("rimsulfuron", true), ("mesotrione", false), ("glyphosate", false)]
+    {
+        assert_eq!(warned(active), hurts, "{active}");
+    }
+    // A hyphen and a space part a name alike.
+    for active in ["2,4-D choline", "2,4-D-choline", "2,4 D choline"] {
+        let mut farm = farm();
+        "cotton".clone_into(&mut farm.fields["s"].crop);
+        farm.products["d"].actives[0].name = active.to_owned();
+        assert!(found(&farm, "Traces of 2,4-D hurt this crop").is_some(), "{active}");
+    }
 }
 
 #[test]

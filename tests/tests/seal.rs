@@ -191,7 +191,7 @@ fn a_signed_record_that_is_copied_is_told() {
     farm.records.insert("copy".to_owned(), copy);
     let found = findings(&farm);
     assert_eq!((found.len(), found[0].level, &found[0].about), (1, Level::Check, &Subject::Record("copy".to_owned())));
-    assert!(found[0].text.contains("has the same seal as \"Corn, second post\" of 2031-06-12"), "{}", found[0].text);
+    assert!(found[0].text.contains("has the same seal as \"Corn, second post\" of 12 June 2031"), "{}", found[0].text);
 }
 
 /// A file changed by hand: what was, what is said of it, and that nothing is lost.

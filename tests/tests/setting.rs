@@ -8,7 +8,7 @@ use jiff::civil::date;
 use proptest::prelude::*;
 use tankard_core::farm::{
     Calibration, CarrierKind, ClassAt, Droplets, Farm, Field, Formulation, Law, Layout, Line, NozzleSet, Pass, Product,
-    ProductKind, Pulse, Rated, Rig, Says, Statement, Test, Water,
+    ProductKind, Pulse, Rated, Rig, Says, Statement, Test, Water, When,
 };
 use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::plan::{Plan, plan};
@@ -382,6 +382,44 @@ fn labels_and_the_droplets_of_the_setting() {
     must(&farm, Level::Stop, "those of this pass are fine");
 }
 
+/// At 11.88 mph droplets are coarse; at 14 mph, 55.6 psi, they lie between the lines of 50 and 60 psi and may be medium or coarse.
+#[test]
+fn a_limit_for_finer_droplets_is_in_doubt_where_they_may_be_either() {
+    for (when, coarse, either) in [
+        (When::DropletsFinerThan(Droplets::Coarse), None, Some(Level::Check)),
+        (When::DropletsAtLeast(Droplets::Coarse), Some(Level::Stop), Some(Level::Check)),
+        (When::DropletsFinerThan(Droplets::Medium), None, None),
+        (When::DropletsAtLeast(Droplets::Medium), Some(Level::Stop), Some(Level::Stop)),
+    ] {
+        let mut farm = farm();
+        says(&mut farm, "a", Says::GroundSpeed { most: q("5 mph") });
+        farm.products["a"].label[0].when.push(when.clone());
+        let told = |farm: &Farm| {
+            planned(farm).findings.into_iter().find(|one| one.text.contains("5 mph")).map(|one| one.level)
+        };
+        assert_eq!(told(&farm), coarse, "{when:?}");
+        farm.passes["p"].speed = Some(q("14 mph"));
+        assert_eq!(told(&farm), either, "{when:?}");
+    }
+}
+
+/// The curve tells which of its points keep the range of pressure and the labels' speed.
+#[test]
+fn points_of_the_curve_are_allowed_inside_every_limit() {
+    let mut farm = farm();
+    says(&mut farm, "a", Says::GroundSpeed { most: q("13 mph") });
+    let curve = setting(&farm).curve;
+    let (mut allowed, mut fast) = (0, 0);
+    for point in &curve {
+        let psi = point.pressure.to_psi();
+        let inside = (20.0..=80.0).contains(&psi) && mph(point.speed) <= 13.0;
+        assert_eq!(point.allowed, inside, "{psi} psi, {} mph", mph(point.speed));
+        allowed += usize::from(inside);
+        fast += usize::from(psi < 20.0);
+    }
+    assert!(allowed > 0 && fast > 0 && allowed + fast < curve.len());
+}
+
 #[test]
 fn a_coarsest_class_is_a_least_speed() {
     let mut farm = farm();
@@ -455,6 +493,40 @@ fn three_sets() -> Farm {
 
 fn order(farm: &Farm) -> Vec<(String, Fit)> {
     planned(farm).sets.iter().map(|set| (set.setting.set.clone(), set.fit)).collect()
+}
+
+/// At 12 mph 0.606 gal/min take 58.8 psi from size 05, 29 % of the way from the middle of 20 to 80 psi to its end; 22.95 psi from size 08,
+/// 90 % of that way; and 40.8 psi from size 06, 59 % of the way in 40 to 44 psi. Size 03 is at its end at 8.4 mph, 30 % too slow, and size
+/// 10 at 14 mph, 17 % too fast.
+#[test]
+fn sets_are_ranked_by_how_far_they_lie_off_the_middle() {
+    let mut farm = three_sets();
+    let sets = &mut farm.rigs["r"].sets;
+    sets.clear();
+    // The first counts as fitted, which decides before.
+    for (id, size, flow) in [
+        ("fitted", "02", "0.2"),
+        ("s08", "08", "0.8"),
+        ("s06", "06", "0.6"),
+        ("s03", "03", "0.3"),
+        ("s05", "05", "0.5"),
+        ("s10", "10", "1.0"),
+    ] {
+        sets.insert(id.to_owned(), set(size, &format!("{flow} gal/min")));
+    }
+    (sets["s06"].least, sets["s06"].most) = (Some(q("40 psi")), Some(q("44 psi")));
+    let named = |id: &str, fit| (id.to_owned(), fit);
+    let order: Vec<_> = order(&farm).into_iter().filter(|(id, _)| id != "fitted").collect();
+    assert_eq!(
+        order,
+        [
+            named("s05", Fit::Suits),
+            named("s06", Fit::Suits),
+            named("s08", Fit::Suits),
+            named("s10", Fit::AtAnotherSpeed),
+            named("s03", Fit::AtAnotherSpeed)
+        ]
+    );
 }
 
 #[test]

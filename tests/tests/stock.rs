@@ -200,6 +200,18 @@ fn loads_that_hold_more_than_the_ground_takes_ask_for_more() {
     );
 }
 
+/// 79.9 ac at 1 pt/ac take 9.9875 gal. What is measured of a liquid, here 10 gal, may be a mark more than there is.
+#[test]
+fn a_mark_more_of_a_liquid_is_no_shortfall() {
+    let mut farm = farm(3);
+    farm.fields["b"].area = typed("79.9 ac");
+    farm.products["oil"].measuring_step = Some(typed("1 gal"));
+    farm.products["oil"].containers.push(Container { full: 0, opened: Some(typed("2.49 gal")), ..jugs(0) });
+    let plan = plan(&farm, "first").unwrap();
+    assert_eq!(plan.loads[0].items[0].measured.text, "10 gal");
+    assert!(shortfalls(&plan).is_empty(), "{:?}", shortfalls(&plan));
+}
+
 /// Two loads of 40 ac at 1.45 lb/ac take 58 lb each, which are six bags of 10 lb and not 5.8: twelve bags, where 116 lb are exact.
 #[test]
 fn bags_go_in_whole() {

@@ -147,7 +147,7 @@ fn an_earlier_record_of_the_same_pass_counts() {
     says(&mut farm, Says::SeasonTotal { most: typed("44 fl oz/ac"), per: Period::Year });
     farm.records.insert("r".to_owned(), record(Some("p"), 1, "20 gal"));
     must(&farm, Level::Stop, "brings Herbicide");
-    must(&farm, Level::Check, "This pass was recorded on 2031-05-01");
+    must(&farm, Level::Check, "This pass was recorded on 1 May 2031");
     // The record of the very day is the pass itself.
     farm.records["r"].date = date(2031, 6, 12);
     assert!(!found(&farm, Level::Stop, "brings"));
@@ -212,7 +212,7 @@ fn records_that_cannot_be_added_are_named() {
         Says::ActiveSeasonTotal { active: "glyphosate".to_owned(), most: typed("4 lb ae/ac"), per: Period::Year },
     );
     farm.records.insert("mass".to_owned(), record(None, 1, "22 oz"));
-    must(&farm, Level::Check, "leaves out records: \"Earlier\" of 2031-05-01 has it as 22 oz");
+    must(&farm, Level::Check, "leaves out records: \"Earlier\" of 1 May 2031 has it as 22 oz");
     farm.records["mass"].lines[0].actives.clear();
     must(&farm, Level::Check, "does not say how much of it was in");
     farm.records["mass"].lines[0].actives.push(RecordActive {
@@ -413,7 +413,7 @@ fn an_unrecorded_pass_with_the_same_active_is_named() {
     earlier.date = date(2031, 6, 1);
     earlier.mix[0].product = "o".to_owned();
     farm.passes.insert("q".to_owned(), earlier);
-    must(&farm, Level::Check, "\"Before\" of 2031-06-01 also puts glyphosate on Field");
+    must(&farm, Level::Check, "\"Before\" of 1 June 2031 also puts glyphosate on Field");
     // A record of an acre counts for that acre; what is left of the pass is named still.
     let ground = farm.fields["f"].area.clone();
     let mut small = record(Some("q"), 1, "1 qt");

@@ -340,6 +340,26 @@ fn where_ammonium_is_forbidden_no_sulfate_is_recommended() {
     }
 }
 
+/// Where the conditioner's own label names no rate, a partner's label may name one for its class, and not for another.
+#[test]
+fn a_partners_rate_for_another_class_is_not_the_conditioners() {
+    let mut farm = farm();
+    let named = |class, least: &str| Says::Adjuvant {
+        class,
+        stance: Stance::Allowed,
+        least: Some(typed(least)),
+        most: None,
+        at_least: None,
+        at_most: None,
+    };
+    says(&mut farm, of_sulfate(Stance::Forbidden, None, None));
+    says(&mut farm, named(AdjuvantClass::NonIonicSurfactant, "0.25 % v/v"));
+    says(&mut farm, named(AdjuvantClass::ConditionerWithoutAmmonium, "0.75 % v/v"));
+    add(&mut farm, "c", conditioner(""), None);
+    let dose = planned(&farm).water.conditioner.unwrap().per_spray;
+    assert!(matches!(dose, Some(Dose::Liquid(share)) if (share.to_percent() - 0.75).abs() < 1e-9), "{dose:?}");
+}
+
 #[test]
 fn a_conditioner_that_a_partner_refuses_is_not_named() {
     let mut farm = farm();

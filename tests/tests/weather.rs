@@ -14,10 +14,11 @@ use tankard_core::farm::{
 };
 use tankard_core::finding::{Basis, Finding, Level};
 use tankard_core::plan::{Plan, plan};
-use tankard_core::quantity::{ActiveBasis, AsTyped, Duration, Quantity};
+use tankard_core::quantity::{ActiveBasis, AsTyped, Duration, Pressure, Quantity, Share, Temperature};
 use tankard_core::season::Log;
 use tankard_core::season::outside;
 use tankard_core::season::record::{from_plan, record_line, whole_field};
+use tankard_core::weather::psychro::{dew_point, humidity_of_bulbs, wet_bulb};
 use tankard_core::weather::{Hours, JudgedHour, Limit, Outlook, Span, Verdict, hours};
 use tankard_tests::cases;
 
@@ -544,6 +545,68 @@ fn the_tightest_of_all_labels_binds_and_doubt_stays_doubt() {
     assert_eq!(at(&farm, 12).verdict, Verdict::Allowed);
 }
 
+/// Of two limits of one kind the tighter binds alone, whichever product names it.
+#[test]
+fn the_tighter_of_each_kind_binds() {
+    let air = |least: Option<&str>, most: Option<&str>| Says::Temperature { least: least.map(q), most: most.map(q) };
+    let humidity = |least: Option<&str>, most: Option<&str>| Says::Humidity { least: least.map(q), most: most.map(q) };
+    let delta_t = |least: Option<&str>, most: Option<&str>| Says::DeltaT { least: least.map(q), most: most.map(q) };
+    for (loose, tight) in [
+        (air(None, Some("85 °F")), air(None, Some("80 °F"))),
+        (air(Some("40 °F"), None), air(Some("45 °F"), None)),
+        (humidity(None, Some("90 %")), humidity(None, Some("80 %"))),
+        (humidity(Some("30 %"), None), humidity(Some("40 %"), None)),
+        (delta_t(None, Some("10 °C")), delta_t(None, Some("8 °C"))),
+        (delta_t(Some("2 °C"), None), delta_t(Some("3 °C"), None)),
+        (wind("10 mph", Some("2 mph"), Some("15 mph")), wind("9 mph", Some("4 mph"), Some("12 mph"))),
+        (Says::RainFree { hours: 1 }, Says::RainFree { hours: 4 }),
+    ] {
+        for (first, second, holds) in [(&loose, &tight, "Beta"), (&tight, &loose, "Alpha")] {
+            let mut farm = saying(first.clone());
+            farm.passes["p"].mix.push(Line::new("b", q("1 pt/ac")));
+            farm.products["b"].label.push(Statement::new(second.clone(), "page 3"));
+            let hours = hours_of(&farm);
+            let whose = hours.limits.iter().filter_map(|limit| match &limit.basis {
+                Basis::Label(at) => Some(at.split_whitespace().next().unwrap()),
+                _ => None,
+            });
+            let whose: Vec<&str> = whose.collect();
+            assert!(!whose.is_empty() && whose.iter().all(|name| *name == holds), "{first:?} {second:?}: {whose:?}");
+        }
+    }
+}
+
+/// Labels that use other words mean other neighbours.
+#[test]
+fn each_label_means_the_neighbours_of_its_own_words() {
+    let mut farm = saying(Says::NotToward { what: "vineyards".to_owned() });
+    farm.passes["p"].mix.push(Line::new("b", q("1 pt/ac")));
+    farm.products["b"].label.push(Statement::new(Says::NotToward { what: "beehives".to_owned() }, "page 2"));
+    let neighbour = |what: &str, side: &str| Neighbour { what: what.to_owned(), side: side.to_owned(), distance: None };
+    farm.fields["f"].neighbours = vec![neighbour("vineyard", "east"), neighbour("beehives", "south")];
+    // From the west it blows to the east, from the north to the south.
+    for (from, expected) in
+        [("W", Verdict::Forbidden), ("N", Verdict::Forbidden), ("E", Verdict::Allowed), ("S", Verdict::Allowed)]
+    {
+        edit(&mut farm, 12, |hour| hour.wind_from = Some(q(from)));
+        assert_eq!(at(&farm, 12).verdict, expected, "{from}");
+    }
+}
+
+/// Wind in the tenth and the fifteenth hour leaves spans of 9, 4 and 9 hours: of a pass of 12 h three quarters fit into the first.
+#[test]
+fn the_longest_span_is_told_where_none_is_long_enough() {
+    let mut farm = saying(wind("10 mph", None, None));
+    for hour in [9, 14] {
+        edit(&mut farm, hour, |hour| hour.wind = Some(q("12 mph")));
+    }
+    let hours = taking(&farm, needs(12.0));
+    assert_eq!(hours.best, None);
+    let (span, fits) = hours.longest.unwrap();
+    assert_eq!((span.from, span.to), (DAY.at(0, 0, 0, 0), DAY.at(9, 0, 0, 0)));
+    assert!((fits.to_fraction() - 0.75).abs() < 1e-9);
+}
+
 #[test]
 fn a_limit_in_warm_air_goes_by_the_air_of_each_hour() {
     let mut farm = saying(wind("8 mph", None, None));
@@ -847,10 +910,10 @@ fn a_humidity_above_all_is_told() {
     edit(&mut farm, 12, |hour| hour.humidity = Some(q("100 %")));
     assert_eq!(found(&farm, "a humidity of"), None);
     edit(&mut farm, 12, |hour| hour.humidity = Some(q("106 %")));
-    let told = found(&farm, "The forecast has a humidity of 106 % at 12:00 on 2031-06-12; air").unwrap();
+    let told = found(&farm, "The forecast has a humidity of 106 % at 12:00 on 12 June 2031; air").unwrap();
     assert_eq!((told.level, told.about), (Level::Check, tankard_core::finding::Subject::Farm));
     edit(&mut farm, 15, |hour| hour.humidity = Some(q("150 %")));
-    assert!(found(&farm, "at 12:00 on 2031-06-12, and 1 more above 100 %").is_some());
+    assert!(found(&farm, "at 12:00 on 12 June 2031, and 1 more above 100 %").is_some());
     // A record keeps it, says so, and holds it against nothing.
     farm.products["a"].label.push(Statement::new(Says::Humidity { least: None, most: Some(q("75 %")) }, "page 3"));
     let told = recorded(&mut farm, |record| {
@@ -867,13 +930,22 @@ fn what_is_said_is_little_and_says_what_to_do() {
     for hour in &mut farm.forecast.hours[..24] {
         hour.wind = Some(q("14 mph"));
     }
-    let told = found(&farm, "No hour of 2031-06-12 is allowed").unwrap();
+    let told = found(&farm, "No hour of 12 June 2031 is allowed").unwrap();
     assert_eq!(
         (told.level, told.hint.as_str()),
-        (Level::Check, "The forecast allows it on 2031-06-13, 00:00 to 24:00.")
+        (Level::Check, "The forecast allows it on 13 June 2031, 00:00 to 24:00.")
     );
     assert!(told.text.ends_with("most hours fail at: wind at most 10 mph (24 of 24)"), "{}", told.text);
     assert_eq!(told.basis, Basis::Label("Alpha 480 SL (demo), page 3".to_owned()));
+    // Of two limits the one that more hours fail at is named.
+    let mut two = farm.clone();
+    two.products["a"].label.push(Statement::new(Says::Humidity { least: None, most: Some(q("75 %")) }, "page 3"));
+    for (at, hour) in two.forecast.hours[..24].iter_mut().enumerate() {
+        hour.wind = Some(q(if at < 7 { "14 mph" } else { "6 mph" }));
+        hour.humidity = Some(q(if at < 7 { "60 %" } else { "80 %" }));
+    }
+    let told = found(&two, "No hour of 2031-06-12 is allowed").unwrap();
+    assert!(told.text.ends_with("most hours fail at: humidity at most 75 % (17 of 24)"), "{}", told.text);
     farm.forecast.hours.truncate(24);
     assert_eq!(found(&farm, "No hour of").unwrap().hint, "The forecast ends with this day.");
     // The pass takes longer than the day leaves.
@@ -1007,7 +1079,7 @@ fn a_record_outside_a_limit_is_told() {
     assert_eq!(told[0].level, Level::Check);
     assert_eq!(
         told[0].text,
-        "\"Soybean, first post\" of 2031-06-12: it was sprayed at 14 mph; the label of Alpha 480 SL (demo), page 3 as it is typed now asks for wind at most 10 mph"
+        "\"Soybean, first post\" of 12 June 2031: it was sprayed at 14 mph; the label of Alpha 480 SL (demo), page 3 as it is typed now asks for wind at most 10 mph"
     );
     assert!(recorded(&mut farm, |record| record.wind = Some(q("9 mph"))).is_empty());
     // 30 °C and 40 %: Delta T 9.936 (PsychroLib 2.5.0).
@@ -1021,6 +1093,15 @@ fn a_record_outside_a_limit_is_told() {
     assert!(told.iter().any(|finding| finding.text.contains("from 20:00 to 21:30")), "{told:?}");
     let told = recorded(&mut farm, |record| {
         (record.start, record.end) = (Some(Time::constant(9, 0, 0, 0)), Some(Time::constant(11, 30, 0, 0)));
+    });
+    assert!(told.is_empty(), "{told:?}");
+    // From before sunrise into the day; a record that ends in the minute in which it begins.
+    let told = recorded(&mut farm, |record| {
+        (record.start, record.end) = (Some(Time::constant(4, 30, 0, 0)), Some(Time::constant(11, 30, 0, 0)));
+    });
+    assert!(told.iter().any(|finding| finding.text.contains("from 04:30 to 11:30")), "{told:?}");
+    let told = recorded(&mut farm, |record| {
+        (record.start, record.end) = (Some(Time::constant(9, 0, 0, 0)), Some(Time::constant(9, 0, 0, 0)));
     });
     assert!(told.is_empty(), "{told:?}");
     let told = recorded(&mut farm, |record| record.droplets = Some(tankard_core::farm::Droplets::Medium));
@@ -1128,7 +1209,7 @@ fn a_record_keeps_what_was_expected() {
     assert_eq!((weakest.text(), strongest.text()), ("4 mph", "6 mph"));
     assert_eq!(expected.temperature.unwrap().1.text(), "72 °F");
     assert_eq!(expected.wind_from, "NW, W");
-    assert_eq!(expected.source, "typed by hand, 2031-06-12 09:00 to 11:00");
+    assert_eq!(expected.source, "typed by hand, 12 June 2031, 09:00 to 11:00");
     let record = from_plan(&farm, &Log::of(&farm), &planned).unwrap();
     assert!(record.expected.is_some() && record.wind.is_none(), "what is expected is not measured");
     // Half-hours: what ends where spraying begins is not of its time.
@@ -1153,8 +1234,40 @@ fn a_typed_start_holds_back_the_best_span_and_days_are_judged_apart() {
     assert!(days.iter().all(|(day, hours)| hours.best.is_some_and(|best| best.from.date() == *day)));
 }
 
+/// Dry air has no dew point, air is never drier than its wet bulb, and at 15 kPa water of 60 °C boils (its vapour has 19.9 kPa).
+#[test]
+fn what_no_air_can_be_is_no_figure() {
+    let (celsius, share) = (Temperature::from_celsius, Share::from_percent);
+    let sea = Pressure::from_pascals(101_325.0);
+    assert_eq!(dew_point(celsius(20.0), share(0.0)), None);
+    assert_eq!(dew_point(celsius(20.0), share(101.0)), None);
+    assert_eq!(humidity_of_bulbs(celsius(20.0), celsius(25.0), sea), None);
+    assert_eq!(humidity_of_bulbs(celsius(40.0), celsius(5.0), sea), None);
+    assert_eq!(wet_bulb(celsius(60.0), share(50.0), Pressure::from_pascals(15_000.0)), None);
+    assert_eq!(wet_bulb(celsius(60.0), share(100.0), Pressure::from_pascals(15_000.0)), None);
+}
+
+/// A span goes on past midnight only where the forecast reaches it.
+#[test]
+fn a_forecast_that_ends_before_midnight_goes_on_nowhere() {
+    let mut farm = farm();
+    farm.forecast.hours.truncate(24);
+    assert!(taking(&farm, needs(30.0)).may_go_on());
+    farm.forecast.hours.truncate(18);
+    assert!(!taking(&farm, needs(30.0)).may_go_on());
+}
+
 proptest! {
     #![proptest_config(cases(256))]
+
+    /// The humidity that a wet bulb stands for is the one that it was reckoned from, in frost and in heat.
+    #[test]
+    fn a_wet_bulb_leads_back_to_its_humidity(air in -45.0..60.0_f64, share in 0.0..1.0_f64, pascals in 60_000.0..105_000.0_f64) {
+        let (air, pressure) = (Temperature::from_celsius(air), Pressure::from_pascals(pascals));
+        let bulb = wet_bulb(air, Share::from_fraction(share), pressure).unwrap();
+        let back = humidity_of_bulbs(air, bulb, pressure).unwrap().to_fraction();
+        prop_assert!((back - share).abs() < 1e-5, "{}", back);
+    }
 
     /// A label that allows less never makes an hour better, and nothing not known is better than something known to be fair.
     #[test]

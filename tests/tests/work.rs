@@ -138,6 +138,19 @@ fn what_is_not_typed_counts_as_nothing_and_is_named_once() {
     // A farm that types nothing of it is not asked for it.
     farm.fields["a"].road = None;
     assert!(notes(&farm).is_empty() && work(&farm).lacks.len() == 2);
+    // Any one of them asks for the others.
+    let ask: [fn(&mut Farm); 5] = [
+        |farm| farm.rigs["r"].stop = Some(q("5 min")),
+        |farm| farm.rigs["r"].addition = Some(q("2 min")),
+        |farm| farm.rigs["r"].road_speed = Some(q("20 mph")),
+        |farm| farm.waters["w"].flow = Some(q("50 gal/min")),
+        |farm| farm.fields["a"].road = Some(q("2 mi")),
+    ];
+    for (at, ask) in ask.into_iter().enumerate() {
+        let mut asked = farm.clone();
+        ask(&mut asked);
+        assert_eq!(notes(&asked).len(), 1, "{at}");
+    }
     farm.rigs["r"].road_speed = Some(q("0 mph"));
     farm.waters["w"].flow = Some(q("0 gal/min"));
     assert!(work(&farm).fills.is_empty() && work(&farm).road.is_none());

@@ -22,6 +22,7 @@ card-month-10 = October
 card-month-11 = November
 card-month-12 = December
 card-day = { $day } { $month } { $year }
+card-day-month = { $day } { $month }
 card-long-day = { $weekday } { $date }
 
 ## Head
@@ -53,6 +54,7 @@ card-field = Field
 card-fields = Fields
 card-area-of = { $area } of { $all }
 card-area-in-bands = { $area } in bands, on { $ground } of ground
+card-between-marks = { $spray }, between { $below } and { $above }
 card-area-of-ground = { $area } of ground
 card-fill-to = Fill to
 card-with = with { $water }

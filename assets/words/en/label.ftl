@@ -59,6 +59,11 @@ label-type-its-neighbours-with-their-sides = Type its neighbours with their side
 label-speaks-of-wind-toward-which-of = { $who } speaks of wind toward { $what }; which of the neighbours of { $field } that means cannot be told by its words: { $beside }
 label-name-the-neighbour-that-is-meant = Name the neighbour that is meant in the label's words on the field's page, or look to the wind yourself.
 
+## core/label/ends.rs
+
+label-ends-the-wrong-way-round = The label of { $name } is typed with { $least } as the least and { $most } as the most ({ $kind }); nothing can keep both
+label-hold-both-ends-against-the-label = Hold both against the label; they may stand the wrong way round.
+
 ## core/label/carrier.rs
 
 label-asks-for-more-spray = { $name } asks for at least { $least } of spray; the pass has { $carrier }
@@ -71,7 +76,7 @@ label-lower-the-carrier-volume = Lower the spray volume.
 label-from-on = from { $from } on
 label-up-to = up to { $to }
 label-from-to = from { $from } to { $to }
-label-may-be-used-month-day-this = { $name } may be used { $words } (month-day); this pass is on { $date }
+label-may-be-used-month-day-this = { $name } may be used { $words }; this pass is on { $date }
 label-move-the-pass-or-choose-another = Move the pass, or choose another product.
 
 ## core/label/droplets.rs
@@ -137,6 +142,8 @@ label-may-not-be-harvested-before-keeps = { $name } may not be harvested before 
 label-type-the-expected-day-of-harvest = Type the expected day of harvest on the field's page to have this judged.
 label-keeps-days-to-harvest-is-expected = { $name } keeps { $days } days to harvest; { $name2 } is expected to be harvested { $left } days after this pass
 label-harvest-not-before-or-choose-another = Harvest not before { $days }, or choose another product.
+label-keeps-days-and-the-harvest-lies-before = { $name } keeps { $days } days to harvest; the harvest of { $name2 } is typed as { $harvest }, before this pass
+label-type-the-harvest-to-come-or-the-crop = Type the harvest that is still to come on the field's page, or what stands there now; harvest not before { $days }.
 label-had-on-which-keeps-it-from = { $name } had { $name2 } on { $date }, which keeps it from harvest until { $until }; its harvest is expected on { $harvest }
 label-harvest-not-before = Harvest not before { $until }.
 
@@ -246,7 +253,7 @@ label-the-label-of-limits-a-season = The label of { $name } limits { $active } a
 label-write-the-active-in-the-same = Write the active in the same way in both places.
 label-the-season-total-on-the-label = The season total on the label cannot be compared: { $problem }
 label-the-season-total-of-is-typed = The season total of { $active } is typed as "{ $most }", which is no mass over ground
-label-type-it-like-4-lb-ae = Type it like "4 lb ae/ac".
+label-type-it-like-4-lb-ae = Type it like "4 lb ae/ac" or "4.5 kg ae/ha".
 label-counts-as-the-season-total-as = { $name } counts { $active } as { $short }, the season total as { $basis }
 label-type-both-on-one-basis = Type both on one basis.
 label-the-in-cannot-be-reckoned-without = The { $active } in { $name } cannot be reckoned without its density, so the season total is not judged
@@ -261,6 +268,12 @@ label-records-so-far = records so far
 label-none = none
 label-in-all = in all
 label-this-pass-brings-to-the-labels = { $name }: this pass brings { $what } to { $after } { $words }; the label's most is { $limit }
+label-this-pass-brings-beyond-what-was-sprayed = { $name }: this pass brings { $what } to { $after } { $words }; the label of { $product }, which was sprayed there, allows { $limit } from all products
+label-with-what-is-planned-before = { $name }: with { $named }, planned and not recorded yet, { $what } comes to { $sum } { $words }; the label's most is { $limit }
+label-pass-of-a-day = "{ $name }" of { $date }
+label-lower-a-rate-or-take-out-what = Lower a rate, or take out what is not sprayed.
+label-sprayed-before-planting-is-not-counted = { $name } had { $what } on { $days }, before its crop was planted on { $planted }; the label's most for a crop is counted from planting on, without it
+label-hold-the-total-of-the-crop-against = Read whether the label counts what is sprayed before planting, and add it where it does.
 label-lower-the-rate-leave-the-field = Lower the rate, leave the field out, or choose another product.
 label-the-season-total-of-on-leaves = The season total of { $what } on { $name } leaves out records: { $left_out }
 label-mend-these-records-in-the-season = Mend these records in the season log.
@@ -275,6 +288,13 @@ label-look-at-the-crop-again-before = Look at the crop again before the tank is 
 label-may-be-used-is-which-cannot = { $name } may be used { $ranges }; { $field } is at "{ $stage }", which cannot be compared
 label-may-be-used-at-stages-none-typed = { $name } may be used { $ranges }; { $field } is without a stage, which cannot be compared
 label-is-at-may-be-used = { $name } is at { $stage }; { $name2 } may be used { $ranges }
+
+## core/label/tolerance.rs
+
+label-variety-is-not-said-to-stand = { $name } holds { $active }, which hurts this crop in leaf unless its variety stands it; the variety on { $fields } is not said to stand { $active }
+label-leave-it-out-or-type-what-it-stands = Leave the field out, or type on its page what its variety stands, such as "glyphosate tolerant".
+label-only-on-tolerant-varieties = { $name } holds { $active }, which hurts this crop in leaf unless its variety stands it; the variety on { $fields } is not typed
+label-type-the-variety-with-what-it-stands = Type the variety on the field's page, with what it stands, such as "glyphosate tolerant".
 
 ## core/label/typed.rs
 

@@ -27,6 +27,7 @@ loads-of-it-in-the-tank-already = of it in the tank already
 loads-counted = loads
 loads-load-needs-of-less-than-the = Load { $load } needs { $exact } of { $name }, less than the finest mark of { $step }
 loads-give-the-product-a-finer-measuring = Give the product a finer measuring step in the shed.
+loads-choose-loads-that-take-whole-bags = A bag goes in whole: choose loads, or a rate within the label, that come to whole bags.
 loads-load-of-is-measured-as = Load { $load }: { $exact } of { $name } is measured as { $text }, { $rounding }
 loads-is-rounded-down-in-one = Load { $load }: { $name } is rounded down to { $amount }, because the next mark would pass a label's most
 loads-is-rounded-down-in-several = Loads { $loads }: { $name } is rounded down, because the next mark would pass a label's most

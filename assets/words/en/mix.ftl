@@ -253,7 +253,7 @@ mix-overnight = overnight
 
 ## core/mix/line.rs
 
-mix-is-dry-but-its-rate-is = { $name } is dry ({ $code }) but its rate is a volume; type a mass, such as "2 oz/ac"
+mix-is-dry-but-its-rate-is = { $name } is dry ({ $code }) but its rate is a volume; type a mass, such as "2 oz/ac" or "140 g/ha"
 mix-is-a-liquid-and-oz-may = { $name } is a liquid, and "oz" may be fluid or weighed; type "fl oz", or "oz wt" if it is weighed
 mix-is-a-solution-lb-may-be = { $name } is a solution: "lb" may be of the solution or of the salt in it; type "lb ai/100 gal" for the salt, or a volume for the solution
 mix-is-a-liquid-but-its-rate = { $name } is a liquid but its rate is a mass; type "fl oz" if fluid ounces are meant, "lb ai/100 gal" to go through its content, or give its density

@@ -7,9 +7,9 @@ parts-understood-between = = { $least } to { $most }
 
 ## desk/parts/dates.rs
 
-parts-day-month = { $day } { $month }
 parts-moment = { $weekday } { $day } { $month }, { $time }
 parts-weekday = { $weekday } { $day } { $month } { $year }
+parts-short-day = { $day } { $month } { $year }
 parts-short-moment = { $day } { $month } { $year }, { $time }
 
 ## desk/parts/day_picture.rs

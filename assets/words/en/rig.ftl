@@ -37,7 +37,7 @@ rig-flow-is-volume-time = flow is volume ÷ time
 ## core/rig/calibration/course.rs
 
 rig-the-course-has-no-length-so = The course has no length, so the speed is not known
-rig-type-its-length-such-as-300 = Type its length, such as "300 ft".
+rig-type-its-length-such-as-300 = Type its length, such as "{ $example }".
 rig-a-run-over-the-course-has = A run over the course has no time, so the speed is not known
 rig-type-how-long-each-run-took = Type how long each run took, such as "41 s".
 rig-speed-over-a-course = Speed over a course
@@ -65,14 +65,14 @@ rig-choose-the-set-that-was-fitted = Choose the set that was fitted.
 rig-nothing-was-sprayed = Nothing was sprayed
 rig-type-what-it-took-to-fill = Type what it took to fill the tank up again.
 rig-no-ground-was-sprayed-so-the = No ground was sprayed, so the volume over ground is not known
-rig-type-the-ground-that-was-sprayed = Type the ground that was sprayed, such as "2 ac".
+rig-type-the-ground-that-was-sprayed = Type the ground that was sprayed, such as "{ $example }".
 rig-the-ground-is-taken-for-that = The ground is taken for that in the bands alone, as rates are in band spraying
 rig-tank-level = Tank level
 rig-against-as-it-was-set = against { $set_to }, as it was set
 rig-the-rig-gave-where-it-was = The rig gave { $carrier } where it was set to { $set_to }, { $off }; the survey that this is held against counts a sprayer as accurate within { $show } %
 rig-look-at-speed-pressure-and-nozzles = Look at speed, pressure and nozzles, mend what is off, and measure again.
 rig-the-rig-was-set-to-no = The rig was set to no volume over ground
-rig-type-what-it-was-set-to = Type what it was set to, such as "15 gal/ac", or clear it.
+rig-type-what-it-was-set-to = Type what it was set to, such as "{ $example }", or clear it.
 
 ## core/rig/calibration/wear.rs
 

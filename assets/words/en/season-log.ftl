@@ -271,7 +271,6 @@ season-log-nozzles = Nozzles
 season-log-pressure = Pressure
 season-log-speed = Speed
 season-log-boom-height = Boom height
-season-log-e-g-20-in = e.g. 20 in
 season-log-droplets-446 = Droplets
 season-log-droplets-by-the-plan = droplets by the plan: { $classes }
 season-log-cleaned-out = Cleaned out

@@ -386,7 +386,7 @@ tank-loads-nothing = nothing
 ## desk/views/tank_loads/mix.rs
 
 tank-loads-tank-mix = Tank mix
-tank-loads-add-the-products-of-this-pass = Add the products of this pass with their rates: "22 fl oz/ac", "0.25 % v/v", "17 lb/100 gal", "0.75 lb ae/ac".
+tank-loads-add-the-products-of-this-pass = Add the products of this pass with their rates: "{ $volume }", "0.25 % v/v", "{ $mass }", "{ $active }".
 tank-loads-water-carrier-in-load-number = { $water } { $carrier } in load { $number }
 tank-loads-product-by-its-place = product, by its place
 tank-loads-over-ground = over ground

@@ -70,13 +70,15 @@ water-ammonium-sulfate-spray-grade = Ammonium sulfate, spray grade
 ## core/water/demands.rs
 
 water-how-much-ammonium-sulfate-holds-is = How much ammonium sulfate { $name } holds is not typed, so it is not judged
-water-type-its-content-in-the-shed = Type its content in the shed, such as "3.4 lb/gal", from its label or its maker. A fertilizer grade such as 8-0-0-9 does not tell it.
+water-type-its-content-in-the-shed = Type its content in the shed, such as "3.4 lb/gal" or "0.41 kg/L", from its label or its maker. A fertilizer grade such as 8-0-0-9 does not tell it.
+water-what-a-gallon-weighs-is-not-typed = What { $name } holds of ammonium sulfate is typed as a share of its weight and its density is not typed, so it is not judged
+water-type-its-density-in-the-shed = Type its density in the shed, such as "10.2 lb/gal", from its label or its safety data sheet.
 water-is-of-fertilizer-grade-its-impurities = { $name } is of fertilizer grade: its impurities may tie up the herbicide and block screens
 water-take-spray-grade-which-washington-state = Take spray grade, which Washington State University and Western Farm Press name, or strain it.
 water-the-grade-of-is-not-typed = The grade of { $name } is not typed
 water-spray-grade-dissolves-without-residue-type = Spray grade dissolves without residue; type it in the shed.
 water-what-says-of-ammonium-sulfate-is = What { $name } says of ammonium sulfate is no mass, so it is not compared
-water-type-it-like-8-5-lb = Type it like "8.5 lb/100 gal".
+water-type-it-like-8-5-lb = Type it like "8.5 lb/100 gal" or "10 g/L".
 water-asks-for-at-least-of-ammonium = { $name } asks for at least { $least } of ammonium sulfate; the mix holds { $held }
 water-allows-of-ammonium-sulfate-at-most = { $name } allows { $most } of ammonium sulfate at most; the mix holds { $held }
 

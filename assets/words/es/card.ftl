@@ -23,6 +23,7 @@ card-month-10 = octubre
 card-month-11 = noviembre
 card-month-12 = diciembre
 card-day = { $day } de { $month } de { $year }
+card-day-month = { $day } de { $month }
 card-long-day = { $weekday }, { $date }
 
 ## Encabezado
@@ -54,6 +55,7 @@ card-field = Lote
 card-fields = Lotes
 card-area-of = { $area } de { $all }
 card-area-in-bands = { $area } en bandas, sobre { $ground } de terreno
+card-between-marks = { $spray }, entre { $below } y { $above }
 card-area-of-ground = { $area } de terreno
 card-fill-to = Llenar hasta
 card-with = con { $water }

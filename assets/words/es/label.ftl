@@ -59,6 +59,11 @@ label-type-its-neighbours-with-their-sides = Escriba sus vecinos con sus lados e
 label-speaks-of-wind-toward-which-of = { $who } habla de viento hacia { $what }; por sus palabras no se puede saber a cuál de los vecinos de { $field } se refiere: { $beside }
 label-name-the-neighbour-that-is-meant = Nombre al vecino al que se refiere, con las palabras de la etiqueta, en la página del lote, o vigile usted mismo el viento.
 
+## core/label/ends.rs
+
+label-ends-the-wrong-way-round = En la etiqueta de { $name } están anotados { $least } como mínimo y { $most } como máximo ({ $kind }); nada puede cumplir ambos
+label-hold-both-ends-against-the-label = Compare ambos con la etiqueta; puede que estén al revés.
+
 ## core/label/carrier.rs
 
 label-asks-for-more-spray = { $name } pide al menos { $least } de caldo; la aplicación lleva { $carrier }
@@ -71,7 +76,7 @@ label-lower-the-carrier-volume = Baje el volumen de caldo.
 label-from-on = desde el { $from }
 label-up-to = hasta el { $to }
 label-from-to = del { $from } al { $to }
-label-may-be-used-month-day-this = { $name } puede usarse { $words } (mes-día); esta aplicación es el { $date }
+label-may-be-used-month-day-this = { $name } puede usarse { $words }; esta aplicación es el { $date }
 label-move-the-pass-or-choose-another = Cambie la fecha de la aplicación o elija otro producto.
 
 ## core/label/droplets.rs
@@ -135,6 +140,8 @@ label-may-not-be-harvested-before-keeps = { $name } no debe cosecharse antes del
 label-type-the-expected-day-of-harvest = Escriba el día de cosecha esperado en la página del lote para que esto se evalúe.
 label-keeps-days-to-harvest-is-expected = { $name } exige { $days } días hasta la cosecha; se espera cosechar { $name2 } { $left } días después de esta aplicación
 label-harvest-not-before-or-choose-another = No coseche antes del { $days }, o elija otro producto.
+label-keeps-days-and-the-harvest-lies-before = { $name } exige { $days } días hasta la cosecha; la cosecha de { $name2 } está anotada para el { $harvest }, antes de esta aplicación
+label-type-the-harvest-to-come-or-the-crop = Escriba en la página del lote la cosecha que todavía viene, o lo que está sembrado ahora; no coseche antes del { $days }.
 label-had-on-which-keeps-it-from = { $name } recibió { $name2 } el { $date }, lo que impide cosecharlo hasta el { $until }; su cosecha se espera el { $harvest }
 label-harvest-not-before = No coseche antes del { $until }.
 
@@ -244,7 +251,7 @@ label-the-label-of-limits-a-season = La etiqueta de { $name } limita { $active }
 label-write-the-active-in-the-same = Escriba el ingrediente activo igual en los dos lugares.
 label-the-season-total-on-the-label = El total de la temporada de la etiqueta no se puede comparar: { $problem }
 label-the-season-total-of-is-typed = El total de la temporada de { $active } está anotado como "{ $most }", que no es una masa por superficie
-label-type-it-like-4-lb-ae = Escríbalo como "4 lb ae/ac".
+label-type-it-like-4-lb-ae = Escríbalo como "4 lb ae/ac" o "4.5 kg ae/ha".
 label-counts-as-the-season-total-as = { $name } cuenta { $active } como { $short }, el total de la temporada como { $basis }
 label-type-both-on-one-basis = Escriba los dos sobre la misma base.
 label-the-in-cannot-be-reckoned-without = Sin su densidad no se puede calcular cuánto { $active } hay en { $name }, así que el total de la temporada no se evalúa
@@ -259,6 +266,12 @@ label-records-so-far = registros hasta ahora
 label-none = ninguno
 label-in-all = en total
 label-this-pass-brings-to-the-labels = { $name }: con esta aplicación { $what } llega a { $after } { $words }; el máximo de la etiqueta es { $limit }
+label-this-pass-brings-beyond-what-was-sprayed = { $name }: con esta aplicación { $what } llega a { $after } { $words }; la etiqueta de { $product }, que se aplicó ahí, permite { $limit } entre todos los productos
+label-with-what-is-planned-before = { $name }: con { $named }, planeado y todavía sin registro, { $what } llega a { $sum } { $words }; el máximo de la etiqueta es { $limit }
+label-pass-of-a-day = "{ $name }" del { $date }
+label-lower-a-rate-or-take-out-what = Baje una dosis, o quite lo que no se aplica.
+label-sprayed-before-planting-is-not-counted = { $name } recibió { $what } el { $days }, antes de la siembra de su cultivo el { $planted }; el máximo de la etiqueta por cultivo se cuenta desde la siembra, sin eso
+label-hold-the-total-of-the-crop-against = Lea si la etiqueta cuenta lo que se aplica antes de la siembra, y súmelo si es así.
 label-lower-the-rate-leave-the-field = Baje la dosis, deje fuera el lote o elija otro producto.
 label-the-season-total-of-on-leaves = El total de la temporada de { $what } en { $name } deja fuera registros: { $left_out }
 label-mend-these-records-in-the-season = Corrija estos registros en la bitácora de la temporada.
@@ -273,6 +286,13 @@ label-look-at-the-crop-again-before = Vuelva a revisar el cultivo antes de llena
 label-may-be-used-is-which-cannot = { $name } puede usarse { $ranges }; { $field } está en "{ $stage }", lo que no se puede comparar
 label-may-be-used-at-stages-none-typed = { $name } puede usarse { $ranges }; { $field } está sin etapa, lo que no se puede comparar
 label-is-at-may-be-used = { $name } está en { $stage }; { $name2 } puede usarse { $ranges }
+
+## core/label/tolerance.rs
+
+label-variety-is-not-said-to-stand = { $name } contiene { $active }, que daña este cultivo con hojas salvo que su variedad lo tolere; de la variedad en { $fields } no está anotado que tolere { $active }
+label-leave-it-out-or-type-what-it-stands = Deje fuera el lote, o escriba en su página lo que su variedad tolera, como "tolerante a glyphosate".
+label-only-on-tolerant-varieties = { $name } contiene { $active }, que daña este cultivo con hojas salvo que su variedad lo tolere; la variedad en { $fields } no está anotada
+label-type-the-variety-with-what-it-stands = Escriba la variedad en la página del lote, con lo que tolera, como "tolerante a glyphosate".
 
 ## core/label/typed.rs
 

@@ -27,6 +27,7 @@ loads-of-it-in-the-tank-already = de eso, ya en el tanque
 loads-counted = cargas
 loads-load-needs-of-less-than-the = La carga { $load } necesita { $exact } de { $name }, menos que la marca más fina de { $step }
 loads-give-the-product-a-finer-measuring = Dé al producto un paso de medida más fino en la bodega.
+loads-choose-loads-that-take-whole-bags = La bolsa se echa entera: elija cargas, o una dosis dentro de la etiqueta, que den bolsas enteras.
 loads-load-of-is-measured-as = Carga { $load }: { $exact } de { $name } se mide como { $text }, { $rounding }
 loads-is-rounded-down-in-one = Carga { $load }: { $name } se redondea hacia abajo a { $amount }, porque la marca siguiente pasaría el máximo de una etiqueta
 loads-is-rounded-down-in-several = Cargas { $loads }: { $name } se redondea hacia abajo, porque la marca siguiente pasaría el máximo de una etiqueta

@@ -253,7 +253,7 @@ mix-overnight = de un día para otro
 
 ## core/mix/line.rs
 
-mix-is-dry-but-its-rate-is = { $name } es seco ({ $code }) pero su dosis es un volumen; escriba una masa, como "2 oz/ac"
+mix-is-dry-but-its-rate-is = { $name } es seco ({ $code }) pero su dosis es un volumen; escriba una masa, como "2 oz/ac" o "140 g/ha"
 mix-is-a-liquid-and-oz-may = { $name } es líquido, y "oz" puede ser de volumen o de peso; escriba "fl oz", o "oz wt" si se pesa
 mix-is-a-solution-lb-may-be = { $name } es una solución: "lb" puede ser de la solución o de la sal que contiene; escriba "lb ai/100 gal" para la sal, o un volumen para la solución
 mix-is-a-liquid-but-its-rate = { $name } es líquido pero su dosis es una masa; escriba "fl oz" si se quiere decir onzas líquidas, "lb ai/100 gal" para ir por su contenido, o indique su densidad

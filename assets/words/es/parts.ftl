@@ -7,9 +7,9 @@ parts-understood-between = = { $least } a { $most }
 
 ## desk/parts/dates.rs
 
-parts-day-month = { $day } de { $month }
 parts-moment = { $weekday } { $day } de { $month }, { $time }
 parts-weekday = { $weekday } { $day } de { $month } de { $year }
+parts-short-day = { $day } { $month } { $year }
 parts-short-moment = { $day } { $month } { $year }, { $time }
 
 ## desk/parts/day_picture.rs

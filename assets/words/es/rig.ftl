@@ -37,7 +37,7 @@ rig-flow-is-volume-time = el caudal es volumen ÷ tiempo
 ## core/rig/calibration/course.rs
 
 rig-the-course-has-no-length-so = El tramo no tiene largo, así que no se conoce la velocidad
-rig-type-its-length-such-as-300 = Escriba su largo, como "300 ft".
+rig-type-its-length-such-as-300 = Escriba su largo, como "{ $example }".
 rig-a-run-over-the-course-has = Una pasada por el tramo no tiene tiempo, así que no se conoce la velocidad
 rig-type-how-long-each-run-took = Escriba cuánto se tardó en cada pasada, como "41 s".
 rig-speed-over-a-course = Velocidad en un tramo
@@ -65,14 +65,14 @@ rig-choose-the-set-that-was-fitted = Elija el juego que estaba montado.
 rig-nothing-was-sprayed = No se aplicó nada
 rig-type-what-it-took-to-fill = Escriba cuánto hizo falta para volver a llenar el tanque.
 rig-no-ground-was-sprayed-so-the = No se aplicó sobre ningún terreno, así que no se conoce el volumen por superficie
-rig-type-the-ground-that-was-sprayed = Escriba el terreno que se aplicó, como "2 ac".
+rig-type-the-ground-that-was-sprayed = Escriba el terreno que se aplicó, como "{ $example }".
 rig-the-ground-is-taken-for-that = El terreno se toma como el de las bandas solamente, como las dosis en la aplicación en bandas
 rig-tank-level = Nivel del tanque
 rig-against-as-it-was-set = frente a { $set_to }, según se ajustó
 rig-the-rig-gave-where-it-was = La aspersora dio { $carrier } cuando estaba ajustada a { $set_to }, { $off }; el estudio con el que se compara considera exacta una aspersora dentro del { $show } %
 rig-look-at-speed-pressure-and-nozzles = Revise velocidad, presión y boquillas, corrija lo que esté mal y mida otra vez.
 rig-the-rig-was-set-to-no = La aspersora estaba ajustada a un volumen por superficie de cero
-rig-type-what-it-was-set-to = Escriba a cuánto estaba ajustada, como "15 gal/ac", o bórrelo.
+rig-type-what-it-was-set-to = Escriba a cuánto estaba ajustada, como "{ $example }", o bórrelo.
 
 ## core/rig/calibration/wear.rs
 

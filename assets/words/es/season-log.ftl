@@ -271,7 +271,6 @@ season-log-nozzles = Boquillas
 season-log-pressure = Presión
 season-log-speed = Velocidad
 season-log-boom-height = Altura de la barra
-season-log-e-g-20-in = p. ej. 20 in
 season-log-droplets-446 = Gotas
 season-log-droplets-by-the-plan = gotas según el plan: { $classes }
 season-log-cleaned-out = Limpieza

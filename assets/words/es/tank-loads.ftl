@@ -104,7 +104,7 @@ tank-loads-thick-weeds = malezas densas
 tank-loads-more = { $weeds } más
 tank-loads-weeds-and-day = Malezas y día
 tank-loads-weeds = Malezas
-tank-loads-volunteer-corn-waterhemp = maíz voluntario, quelite
+tank-loads-volunteer-corn-waterhemp = maíz voluntario, amaranto acuático
 tank-loads-the-weeds-are = las malezas están
 tank-loads-large-for-the-products = grandes para los productos
 tank-loads-they-stand-in = sufren
@@ -386,7 +386,7 @@ tank-loads-nothing = nada
 ## desk/views/tank_loads/mix.rs
 
 tank-loads-tank-mix = Mezcla de tanque
-tank-loads-add-the-products-of-this-pass = Agregue los productos de esta aplicación con sus dosis: "22 fl oz/ac", "0.25 % v/v", "17 lb/100 gal", "0.75 lb ae/ac".
+tank-loads-add-the-products-of-this-pass = Agregue los productos de esta aplicación con sus dosis: "{ $volume }", "0.25 % v/v", "{ $mass }", "{ $active }".
 tank-loads-water-carrier-in-load-number = { $water } { $carrier } en la carga { $number }
 tank-loads-product-by-its-place = producto, por su lugar
 tank-loads-over-ground = por superficie

@@ -70,13 +70,15 @@ water-ammonium-sulfate-spray-grade = Sulfato de amonio, grado para aspersión
 ## core/water/demands.rs
 
 water-how-much-ammonium-sulfate-holds-is = No está anotado cuánto sulfato de amonio contiene { $name }, así que no se evalúa
-water-type-its-content-in-the-shed = Escriba su contenido en la bodega, como "3.4 lb/gal", según su etiqueta o su fabricante. Un grado de fertilizante como 8-0-0-9 no lo dice.
+water-type-its-content-in-the-shed = Escriba su contenido en la bodega, como "3.4 lb/gal" o "0.41 kg/L", según su etiqueta o su fabricante. Un grado de fertilizante como 8-0-0-9 no lo dice.
+water-what-a-gallon-weighs-is-not-typed = Lo que { $name } contiene de sulfato de amonio está anotado como parte de su peso y su densidad no está anotada, así que no se evalúa
+water-type-its-density-in-the-shed = Escriba su densidad en la bodega, como "10.2 lb/gal", según su etiqueta o su hoja de datos de seguridad.
 water-is-of-fertilizer-grade-its-impurities = { $name } es de grado fertilizante: sus impurezas pueden retener el herbicida y tapar los filtros
 water-take-spray-grade-which-washington-state = Tome el de grado para aspersión, que nombran Washington State University y Western Farm Press, o cuélelo.
 water-the-grade-of-is-not-typed = El grado de { $name } no está anotado
 water-spray-grade-dissolves-without-residue-type = El de grado para aspersión se disuelve sin residuo; escríbalo en la bodega.
 water-what-says-of-ammonium-sulfate-is = Lo que { $name } dice del sulfato de amonio no es una masa, así que no se compara
-water-type-it-like-8-5-lb = Escríbalo como "8.5 lb/100 gal".
+water-type-it-like-8-5-lb = Escríbalo como "8.5 lb/100 gal" o "10 g/L".
 water-asks-for-at-least-of-ammonium = { $name } pide al menos { $least } de sulfato de amonio; la mezcla contiene { $held }
 water-allows-of-ammonium-sulfate-at-most = { $name } permite { $most } de sulfato de amonio como máximo; la mezcla contiene { $held }
 

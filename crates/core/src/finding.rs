@@ -7,6 +7,8 @@ use crate::language::t;
 use crate::plausible::Offer;
 use crate::room::Room;
 
+pub use crate::typed_at::TypedAt;
+
 /// How much a finding weighs.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Level {
@@ -155,13 +157,24 @@ pub struct Finding {
     pub offers: Vec<Offer>,
     /// Which room of the core says it.
     pub room: Room,
+    /// Where on the page of what it speaks of its cause is typed, where it is one place alone.
+    pub at: Option<TypedAt>,
 }
 
 impl Finding {
     /// A finding of a level.
     #[track_caller]
     pub fn new(level: Level, about: Subject, text: impl Into<String>, basis: Basis) -> Self {
-        Self { level, about, text: text.into(), hint: String::new(), basis, offers: Vec::new(), room: Room::here() }
+        Self {
+            level,
+            about,
+            text: text.into(),
+            hint: String::new(),
+            basis,
+            offers: Vec::new(),
+            room: Room::here(),
+            at: None,
+        }
     }
 
     /// A Stop.
@@ -186,6 +199,13 @@ impl Finding {
     #[must_use]
     pub fn hint(mut self, hint: impl Into<String>) -> Self {
         self.hint = hint.into();
+        self
+    }
+
+    /// With where its cause is typed.
+    #[must_use]
+    pub const fn at(mut self, place: TypedAt) -> Self {
+        self.at = Some(place);
         self
     }
 

@@ -23,6 +23,7 @@ pub mod season;
 pub mod stock;
 mod table;
 pub mod typed;
+mod typed_at;
 pub mod water;
 pub mod weather;
 pub mod words;

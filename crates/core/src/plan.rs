@@ -3,7 +3,7 @@
 use std::collections::HashSet;
 
 use crate::farm::{Farm, Field, Id, Pass, Product, Rig};
-use crate::finding::{Basis, Finding, Level, Subject};
+use crate::finding::{Basis, Finding, Level, Subject, TypedAt};
 use crate::ground::{self, Ground};
 use crate::label;
 use crate::language::{Language, or_english, speaking, spoken, t, yes_or_no};
@@ -195,7 +195,8 @@ fn walk(farm: &Farm, log: &Log, pass_id: &Id, pass: &Pass) -> Plan {
                                 t!("core-is-in-the-mix-at-a", name = product.name),
                                 Basis::Arithmetic,
                             )
-                            .hint(t!("core-type-its-rate-or-take-it")),
+                            .hint(t!("core-type-its-rate-or-take-it"))
+                            .at(TypedAt::RateInPass),
                         );
                     }
                     let demand = per_area.over(area);
@@ -210,7 +211,8 @@ fn walk(farm: &Farm, log: &Log, pass_id: &Id, pass: &Pass) -> Plan {
                     kept.push(placed);
                 }
                 Err(problem) => {
-                    findings.push(Finding::stop(Subject::Product(placed.product.clone()), problem, Basis::Arithmetic));
+                    let about = Subject::Product(placed.product.clone());
+                    findings.push(Finding::stop(about, problem, Basis::Arithmetic).at(TypedAt::RateInPass));
                 }
             }
         }
@@ -322,7 +324,8 @@ fn ground(
     if pass.fields.is_empty() {
         findings.push(
             Finding::stop(about(), t!("core-the-pass-has-no-field-yet"), Basis::Arithmetic)
-                .hint(t!("core-choose-its-fields-in-the-heading")),
+                .hint(t!("core-choose-its-fields-in-the-heading"))
+                .at(TypedAt::Fields),
         );
     }
     let mut working = Working::new(t!("core-ground-to-spray"));
@@ -331,14 +334,16 @@ fn ground(
         let Some(field) = farm.fields.get(id) else {
             findings.push(
                 Finding::stop(about(), t!("core-the-pass-goes-to-field-which", id = id), Basis::Arithmetic)
-                    .hint(t!("core-choose-another-field-or-add-it")),
+                    .hint(t!("core-choose-another-field-or-add-it"))
+                    .at(TypedAt::Fields),
             );
             continue;
         };
         if planned.iter().any(|other| other.field == *id) {
             findings.push(
                 Finding::stop(about(), t!("core-stands-twice-in-the-pass", name = field.name), Basis::Arithmetic)
-                    .hint(t!("core-take-one-of-them-out")),
+                    .hint(t!("core-take-one-of-them-out"))
+                    .at(TypedAt::Fields),
             );
             continue;
         }
@@ -461,7 +466,8 @@ fn sprayable(field: &Field, findings: &mut Vec<Finding>, id: &Id) -> Area {
                 ),
                 Basis::Arithmetic,
             )
-            .hint(t!("core-mend-the-areas-in-fields")),
+            .hint(t!("core-mend-the-areas-in-fields"))
+            .at(TypedAt::Area),
         );
     }
     field.sprayable()
@@ -472,7 +478,8 @@ fn rig_of<'a>(farm: &'a Farm, pass_id: &Id, pass: &Pass, findings: &mut Vec<Find
     if pass.rig.is_empty() {
         findings.push(
             Finding::stop(about(), t!("core-no-rig-is-chosen-so-the"), Basis::Arithmetic)
-                .hint(t!("core-choose-the-rig-in-the-heading")),
+                .hint(t!("core-choose-the-rig-in-the-heading"))
+                .at(TypedAt::Rig),
         );
         return None;
     }
@@ -480,7 +487,8 @@ fn rig_of<'a>(farm: &'a Farm, pass_id: &Id, pass: &Pass, findings: &mut Vec<Find
     if rig.is_none() {
         findings.push(
             Finding::stop(about(), t!("core-the-pass-takes-rig-which-is", rig = pass.rig), Basis::Arithmetic)
-                .hint(t!("core-choose-another-rig-or-add-it")),
+                .hint(t!("core-choose-another-rig-or-add-it"))
+                .at(TypedAt::Rig),
         );
     }
     if let Some(rig) = rig.filter(|rig| rig.tank.is_zero()) {
@@ -490,7 +498,8 @@ fn rig_of<'a>(farm: &'a Farm, pass_id: &Id, pass: &Pass, findings: &mut Vec<Find
                 t!("core-what-the-tank-holds-is-not-typed", name = rig.name),
                 Basis::Arithmetic,
             )
-            .hint(t!("core-type-what-the-tank-holds")),
+            .hint(t!("core-type-what-the-tank-holds"))
+            .at(TypedAt::Tank),
         );
     }
     rig
@@ -505,7 +514,8 @@ fn carrier(pass_id: &Id, pass: &Pass, findings: &mut Vec<Finding>) -> Option<Car
                 t!("core-the-spray-volume-over-ground-is"),
                 Basis::Arithmetic,
             )
-            .hint(t!("core-open-the-rig-in-the-heading")),
+            .hint(t!("core-open-the-rig-in-the-heading"))
+            .at(TypedAt::Carrier),
         );
     }
     carrier
@@ -555,7 +565,8 @@ fn mix<'a>(farm: &'a Farm, pass_id: &Id, pass: &'a Pass, findings: &mut Vec<Find
     if pass.mix.is_empty() {
         findings.push(
             Finding::stop(Subject::Pass(pass_id.clone()), t!("core-the-tank-mix-is-empty"), Basis::Arithmetic)
-                .hint(t!("core-add-its-products-with-their-rates")),
+                .hint(t!("core-add-its-products-with-their-rates"))
+                .at(TypedAt::Mix),
         );
     }
     for line in &pass.mix {
@@ -574,7 +585,8 @@ fn mix<'a>(farm: &'a Farm, pass_id: &Id, pass: &'a Pass, findings: &mut Vec<Find
                     t!("core-stands-twice-in-the-mix-only", name = product.name),
                     Basis::Arithmetic,
                 )
-                .hint(t!("core-take-one-of-the-two-out")),
+                .hint(t!("core-take-one-of-the-two-out"))
+                .at(TypedAt::RateInPass),
             ),
             Some((id, product)) => mix.push((id, product)),
         }
@@ -592,7 +604,8 @@ fn cost(product: &Product, demand: Amount, findings: &mut Vec<Finding>, id: &Id)
                 t!("core-the-price-of-is-per-so", name = product.name, which = yes_or_no(product.is_liquid())),
                 Basis::Arithmetic,
             )
-            .hint(t!("core-mend-the-price-in-the-shed")),
+            .hint(t!("core-mend-the-price-in-the-shed"))
+            .at(TypedAt::Price),
         );
     }
     cost

@@ -95,6 +95,18 @@ pub(crate) fn plain_apart_by(text: &str, is_space: fn(char) -> bool) -> String {
     plain
 }
 
+/// Whether a name stands in words with neither a letter nor a figure right beside it: "2,4-D" in "2,4-D choline", not in "2,4-DB".
+pub(crate) fn named_in(name: &str, words: &str) -> bool {
+    let plain = |text: &str| plain_apart_by(text, |letter| letter == '-' || letter.is_whitespace());
+    let (name, words) = (plain(name), plain(words));
+    let apart = |letter: Option<char>| !letter.is_some_and(char::is_alphanumeric);
+    !name.is_empty()
+        && words.match_indices(&name).any(|(at, _)| {
+            apart(words.get(..at).and_then(|before| before.chars().next_back()))
+                && apart(words.get(at + name.len()..).and_then(|after| after.chars().next()))
+        })
+}
+
 #[cfg(test)]
 mod tests {
     use super::{and, plain, plain_apart_by, without_groups};

@@ -8,6 +8,7 @@ mod finding;
 mod first_steps;
 mod foot;
 mod job;
+pub(crate) mod landing;
 mod locking;
 mod motion;
 mod opening;

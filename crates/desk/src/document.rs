@@ -219,6 +219,12 @@ impl Document {
         Some(made)
     }
 
+    /// The plan of a pass, where it is reckoned already.
+    pub fn known_plan(&mut self, pass: &str) -> Option<Arc<Plan>> {
+        self.forget_old();
+        self.plans.get(pass).cloned()
+    }
+
     /// Plans all passes, so that the first frame finds their plans.
     ///
     /// # Errors

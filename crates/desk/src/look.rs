@@ -222,10 +222,10 @@ pub fn act(ui: &Ui, text: impl Into<String>) -> RichText {
     RichText::new(text).color(colours(ui).brass)
 }
 
-/// The name of a page in a row of pages, with a line under the one in use.
+/// The name of a page in a row of pages: the one in use is in ink with a line under it, and has no more weight, so that none moves.
 pub fn page(ui: &mut Ui, name: &str, chosen: bool) -> egui::Response {
-    let brass = colours(ui).brass;
-    let text = if chosen { strong(name) } else { RichText::new(name).color(brass) };
+    let (ink, brass) = (colours(ui).ink, colours(ui).brass);
+    let text = RichText::new(name).color(if chosen { ink } else { brass });
     let response = ui.add(egui::Button::new(text).frame(false)).accessible_name(name);
     response.widget_info(|| egui::WidgetInfo::selected(egui::Role::Tab, true, chosen, name));
     crate::parts::spoken::selected(&response, chosen);

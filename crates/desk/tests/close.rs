@@ -24,7 +24,7 @@ fn a_season_is_closed_and_opened_again() {
     harness.get_by_label("Close the season…").click();
     harness.run();
     // The demo has passes that are still to be sprayed.
-    harness.get_by_label_contains("\"Corn, second post\" of 2031-06-12 has no record");
+    harness.get_by_label_contains("\"Corn, second post\" of 12 June 2031 has no record");
     let next = format!("Next crop on {name}");
     harness.get_by_label(&next).scroll_to_me();
     harness.run();
@@ -35,7 +35,7 @@ fn a_season_is_closed_and_opened_again() {
     assert_eq!(farm.fields[&id].crop, "winter wheat");
     assert_eq!(farm.closed["2031"].crops[&id], grew);
     assert_eq!(farm.records, records);
-    harness.get_by_label("closed on 2031-06-11");
+    harness.get_by_label("closed on 11 June 2031");
     assert!(harness.query_by_label("Close the season…").is_none());
     harness.state_mut().document.undo();
     harness.run();

@@ -52,7 +52,7 @@ fn what_it_may_not_get_stands_on_a_page_of_its_own() {
     assert!(harness.query_by_label_contains("14 days between two").is_none());
     // Fomesafen of 22 May 2030 kept corn off for 10 months, to 22 March 2031, which has run out.
     harness.get_by_label("no limit that is typed keeps it off");
-    press(&mut harness, "Open the record of 2031-05-04 for winter wheat");
+    press(&mut harness, "Open the record of 4 May 2031 for winter wheat");
     assert!(harness.state().view == View::SeasonLog && harness.state().season_log.chosen.is_some());
 }
 

@@ -280,6 +280,40 @@ fn pasted_directions_enter_line_by_line_as_they_are_ticked() {
 }
 
 #[test]
+fn a_sentence_that_was_not_understood_stands_above_the_row_it_is_typed_in() {
+    let mut harness = with_product();
+    press(&mut harness, "Paste directions…");
+    let wind = "If the wind changes or exceeds 12 mph, stop.";
+    let inside = "Unless all is cut green, enter treated fields no sooner than 3 days.";
+    let lost = "Keep 2 of them.";
+    type_on(&mut harness, &format!("{wind} {inside} {lost}"), 0);
+    assert!(harness.query_by_label_contains(&format!(": {lost}")).is_none(), "its words do not tell where it belongs");
+    // No row for the wind yet: it is put in, on the page of the pasted text, and has the keyboard.
+    put(&mut harness, "directions stand on", "page 3");
+    harness.get_by_label(&format!("Type under wind: {wind}")).focus();
+    harness.run();
+    key(&mut harness, Key::Enter);
+    assert_eq!(focused(&harness), "wind at most");
+    assert_eq!(harness.query_all_by_label(wind).count(), 2, "in the pasted text and above its row");
+    put(&mut harness, "wind at most", "12 mph");
+    assert_eq!(
+        label(&harness)[1..],
+        [Statement::new(Says::Wind { most: q("12 mph"), least: None, gust: None }, "page 3")]
+    );
+    // On to the next one, which has a row.
+    press(&mut harness, "Next sentence");
+    assert_eq!(focused(&harness), "keep out hours");
+    assert_eq!(label(&harness).len(), 2);
+    assert_eq!(harness.query_all_by_label(wind).count(), 1);
+    assert_eq!(harness.query_all_by_label(inside).count(), 2);
+    assert!(harness.query_by_label("Next sentence").is_none());
+    press(&mut harness, "+ Another row");
+    assert_eq!(focused(&harness), "keep out 2 hours");
+    press(&mut harness, "Put the sentence away");
+    assert_eq!(harness.query_all_by_label(inside).count(), 1);
+}
+
+#[test]
 fn what_is_typed_may_stay_beside_what_is_read() {
     let mut harness = with_product();
     press(&mut harness, "Paste directions…");
@@ -316,10 +350,16 @@ fn empty_rows_are_nothing_until_something_is_typed_in_them() {
             ),
         ]
     );
-    // A class that is chosen by the keyboard leads to the next row, and not beyond it.
+    // Enter leads on past a class that the label does not state.
     harness.get_by_label("droplets finest: not typed").focus();
     harness.run();
     key(&mut harness, Key::Enter);
+    assert_eq!(focused(&harness), "wind at most");
+    assert!(!label(&harness).iter().any(|statement| matches!(statement.says, Says::Droplets { .. })));
+    // One that is chosen by the keyboard leads to the next row, and not beyond it.
+    harness.get_by_label("droplets finest: not typed").focus();
+    harness.run();
+    key(&mut harness, Key::Space);
     key(&mut harness, Key::ArrowDown);
     key(&mut harness, Key::Enter);
     assert_eq!(focused(&harness), "wind at most");

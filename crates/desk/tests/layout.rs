@@ -1,5 +1,6 @@
 //! Every view, page and question in English, in Spanish and in words two fifths longer than English, in a small window and in the same at
-//! 150 and 200 %: nothing is cut off where nobody can follow it, nothing lies over anything, and what is shortened can be read whole.
+//! 150 and 200 %: nothing is cut off where nobody can follow it, nothing lies over anything, what is shortened can be read whole, and a day is
+//! said with its month in a word.
 //!
 //! Each page is drawn as it is seen, and in Spanish and longer words once more in a window as high as the page is long, where nothing of it is
 //! scrolled away.
@@ -16,7 +17,7 @@ use common::seen::Seen;
 use egui::accesskit::Role;
 use egui::{Event, Pos2, Vec2};
 use egui_kittest::Harness;
-use egui_kittest::kittest::Queryable;
+use egui_kittest::kittest::{NodeT, Queryable};
 use tankard::app::Desk;
 use tankard::command::{Command, Spot, View};
 use tankard::document::Document;
@@ -102,6 +103,7 @@ impl Round {
         self.places += 1;
         let seen = Seen::new(&self.harness);
         self.words += seen.much().0;
+        self.note(place, seen.days_by_figures());
         self.note(place, seen.cut_off());
         self.note(place, seen.overlapping());
     }
@@ -137,6 +139,15 @@ impl Round {
         self.harness.state_mut().run(command, &ctx);
     }
 
+    /// Clicks the first thing whose name is one of these.
+    fn press_first(&mut self, is: impl Fn(&str) -> bool) {
+        self.harness.run();
+        let all = self.harness.root().query_all_by(|node| node.role() == Role::Button);
+        let name =
+            all.filter_map(|node| node.accesskit_node().label()).find(|name| is(name)).expect("nothing is called so");
+        self.press(&name);
+    }
+
     /// Clicks what a screen reader calls this; where several are called so, the first.
     fn press(&mut self, name: &str) {
         self.harness.run();
@@ -149,6 +160,37 @@ impl Round {
         let node = all.first().unwrap_or_else(|| panic!("nothing is called \"{name}\""));
         node.click_accesskit();
         drop(all);
+        self.harness.run();
+    }
+}
+
+impl Round {
+    /// The lists that are drawn in the window, by what a screen reader calls them.
+    fn lists(&mut self) -> Vec<String> {
+        self.harness.run();
+        let names = self.harness.root().query_all_by(|node| node.role() == Role::ComboBox).filter_map(|node| {
+            let is_seen = node.rect().min.y < self.size[1] - 20.0 && node.rect().max.y > 60.0;
+            node.accesskit_node().label().filter(|_| is_seen)
+        });
+        names.collect()
+    }
+
+    /// Opens each list of the page, one after the other, and closes it again without a choice.
+    fn open_lists(&mut self, place: &str) {
+        let lists = self.lists();
+        assert!(!lists.is_empty(), "{place} has no list in the window");
+        for name in lists {
+            self.press(&name);
+            self.glance(&format!("{place}, the list \"{name}\""));
+            self.harness.key_press(egui::Key::Escape);
+            self.harness.run();
+        }
+    }
+
+    /// Types into what has the keyboard.
+    fn type_text(&mut self, text: &str) {
+        self.harness.run();
+        self.harness.event(Event::Text(text.to_owned()));
         self.harness.run();
     }
 }
@@ -175,6 +217,10 @@ fn all_fields(round: &mut Round) {
     for page in [fields::Page::MayNot, fields::Page::Got, fields::Page::Typed] {
         round.harness.state_mut().fields.page = page;
         round.look(&format!("a field, {page:?}"));
+    }
+    round.harness.run();
+    if round.size[0] >= look::NARROW {
+        round.open_lists("a field");
     }
     round.harness.state_mut().fields.removing = true;
     round.look("fields, removing");
@@ -210,9 +256,26 @@ fn all_loads(round: &mut Round) {
         for editor in Editor::ALL {
             round.harness.state_mut().tank_loads.editor = Some(editor);
             round.look(&format!("{editor:?} of {pass}"));
+            if matches!(editor, Editor::Fields | Editor::Rig) {
+                round.open_lists(&format!("{editor:?} of {pass}"));
+            }
         }
         round.harness.state_mut().tank_loads.editor = None;
     }
+    round.harness.state_mut().tank_loads.choose(&passes[0]);
+    round.press_first(|name| name.starts_with(t!("tank-loads-compare")) && name != t!("tank-loads-compare"));
+    round.look("two sets compared");
+    round.harness.state_mut().tank_loads.choose(&passes[5]);
+    round.harness.state_mut().tank_loads.choose(&passes[0]);
+    round.press(t!("season-log-some-of-it"));
+    round.look("some of it, to record");
+    round.run(Command::Go(View::TankLoads));
+    round.harness.state_mut().tank_loads.choose(&passes[0]);
+    round.press(t!("season-log-record-as-sprayed"));
+    round.look("recorded as sprayed");
+    round.run(Command::Undo);
+    round.look("recorded as sprayed, taken back");
+    round.run(Command::Go(View::TankLoads));
     round.harness.state_mut().tank_loads.removing = true;
     round.look("tank loads, removing");
     round.harness.state_mut().tank_loads.removing = false;
@@ -231,8 +294,15 @@ fn all_loads(round: &mut Round) {
 fn whole_log(round: &mut Round) {
     round.run(Command::Go(View::SeasonLog));
     round.look("season log");
+    round.press(t!("season-log-export-what-the-list-shows"));
+    round.glance("season log, export");
+    round.harness.key_press(egui::Key::Escape);
     round.harness.state_mut().season_log.chosen = record(&round.harness);
     round.look("a record");
+    round.harness.run();
+    if round.size[0] >= look::NARROW {
+        round.open_lists("a record");
+    }
     round.press(t!("season-log-sign-the-record"));
     round.look("a record, signing");
     round.harness.state_mut().season_log.chosen = None;
@@ -265,8 +335,35 @@ fn whole_shed(round: &mut Round) {
         round.harness.state_mut().shed.choose_product(product);
         round.look(product);
     }
+    round.harness.state_mut().shed.choose_product("glyphosate-540");
+    round.open_lists("a product");
+    round.press(t!("shed-paste-directions"));
+    round.look("directions, pasted");
+    round.type_text(
+        "Apply 16 to 22 fl oz per acre. Do not enter treated areas for 24 hours. If the wind changes or exceeds 12 mph, stop. \
+         Weeds must be less than 4 inches tall. Keep it dry.",
+    );
+    round.look("directions, read");
+    let wind = "If the wind changes or exceeds 12 mph, stop.";
+    let kind = t!("farm-says-wind");
+    round.press(&t!("shed-type-sentence-under", kind = kind, sentence = wind));
+    round.look("a sentence above its row");
+    round.press(t!("shed-another-statement-from-the-label"));
+    round.look("a product, another statement");
     round.harness.state_mut().shed.fill_in("nicosulfuron-75");
     round.look("a product, to fill in");
+    round.harness.state_mut().shed.choose_rig("small-boom");
+    round.run(Command::Show(Spot::Products));
+    to_list(round);
+    round.press(t!("shed-from-an-active"));
+    round.look("a product from an active");
+    round.press(t!("shed-not-now"));
+    to_list(round);
+    round.press(t!("shed-from-a-label"));
+    round.look("a new product");
+    round.run(Command::Undo);
+    round.run(Command::Go(View::Shed));
+    round.look("a new product, taken back");
     for spot in [Spot::Waters, Spot::Rigs, Spot::Stock, Spot::Advice, Spot::Law] {
         round.run(Command::Show(spot));
         round.look(&format!("{spot:?}"));
@@ -288,11 +385,23 @@ fn whole_shed(round: &mut Round) {
     round.look("shed, records");
 }
 
+/// In a small window: the list in the place of the page.
+fn to_list(round: &mut Round) {
+    round.harness.run();
+    if round.size[0] < look::NARROW && round.harness.state().list.shown(&round.harness.ctx) != tankard::app::Shown::List
+    {
+        round.run(Command::List);
+    }
+}
+
 /// What stands over all views, at the foot, or in the place of a view.
 fn around(round: &mut Round) {
     round.run(Command::Go(View::TankLoads));
     round.run(Command::Guide);
     round.look("the guide");
+    round.run(Command::Guide);
+    round.run(Command::Keys);
+    round.look("the guide, its keys");
     round.run(Command::Guide);
     round.run(Command::Find);
     round.harness.run();
@@ -320,6 +429,25 @@ fn around(round: &mut Round) {
     round.press(t!("app-stay-here"));
     round.harness.state_mut().tell_problem(t!("app-the-farm-is-still-being-saved"));
     round.glance("a notice");
+    // Somebody else has saved the file meanwhile: mine, theirs, or under another name.
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("farm.ron");
+    let farm = demo::farm().unwrap();
+    tankard_file::store::save(&path, &farm, None).unwrap();
+    round.begin(Desk::new(Document::open(path.clone()).unwrap(), evening));
+    round.harness.state_mut().document.edit(|farm| farm.name.push('!'));
+    tankard_file::store::save(&path, &Farm { name: "Theirs".to_owned(), ..farm }, None).unwrap();
+    round.run(Command::Save);
+    // The file is looked at beside the window, and the question has its place from the next frame on.
+    let began = std::time::Instant::now();
+    while round.harness.root().query_all_by(|node| node.label().as_deref() == Some(t!("app-keep-mine"))).count() == 0 {
+        assert!(began.elapsed() < std::time::Duration::from_mins(1), "nothing is asked");
+        std::thread::sleep(std::time::Duration::from_millis(20));
+        round.harness.step();
+    }
+    round.harness.run_steps(4);
+    round.glance("a file that was changed meanwhile");
+    round.press(t!("app-keep-mine"));
 }
 
 /// What somebody sees who has just begun.

@@ -88,3 +88,71 @@ fn the_area_of_a_field() {
     harness.run();
     assert_eq!(harness.state().document.farm().fields["mill-field"].area.text(), "74.6 ha");
 }
+
+/// What has the keyboard.
+fn focused(harness: &egui_kittest::Harness<'_, Desk>) -> String {
+    // A method's name is not general enough over the lifetime of a node.
+    #[allow(clippy::redundant_closure_for_method_calls)]
+    let focused = egui_kittest::kittest::By::new().predicate(|node| node.is_focused());
+    let node = harness.query_all(focused).last();
+    node.and_then(|node| node.accesskit_node().label()).unwrap_or_default()
+}
+
+/// The pass after something in the farm was changed, a finding of it clicked: what has the keyboard then.
+fn led_by(change: impl FnOnce(&mut tankard_core::farm::Farm), finding: &str) -> (View, String) {
+    let mut farm = demo::farm().unwrap();
+    change(&mut farm);
+    let mut desk = Desk::new(Document::copy(farm), evening);
+    desk.view = View::TankLoads;
+    desk.tank_loads.choose(PASS);
+    let mut harness = window(desk, [1366.0, 768.0]);
+    harness.run();
+    harness.get_by_label_contains(finding).scroll_to_me();
+    harness.run();
+    harness.get_by_label_contains(finding).click();
+    harness.run();
+    harness.run();
+    (harness.state().view, focused(&harness))
+}
+
+#[test]
+fn a_finding_leads_to_the_box_of_its_cause() {
+    use tankard_core::farm::Says;
+    let glyphosate = "glyphosate-540";
+    let led = led_by(
+        |farm| {
+            let product = &mut farm.products[glyphosate];
+            product.surfactant = None;
+            product.label.retain(|statement| !matches!(statement.says, Says::Adjuvant { .. }));
+        },
+        "holds a surfactant of its own",
+    );
+    assert_eq!(led, (View::Shed, "surfactant built in: not typed".to_owned()));
+    let led = led_by(
+        |farm| farm.products[glyphosate].label.retain(|statement| !matches!(statement.says, Says::ReEntry { .. })),
+        "From the label of Glyphosate 540 SL (demo), a re-entry time is not typed",
+    );
+    assert_eq!(led, (View::Shed, "keep out hours".to_owned()));
+    let led = led_by(|farm| farm.passes[PASS].carrier = None, "The spray volume over ground is not typed");
+    assert_eq!(led, (View::TankLoads, "spray volume over ground".to_owned()));
+    let led = led_by(|farm| farm.passes[PASS].mix.clear(), "The tank mix is empty");
+    assert_eq!(led.0, View::TankLoads);
+    assert!(led.1.contains("add a product to the mix"), "{}", led.1);
+    // What was probably typed wrongly, where it was typed.
+    let led = led_by(
+        |farm| farm.passes[PASS].mix[0].rate = tankard_core::quantity::AsTyped::parse("220 fl oz/ac").unwrap(),
+        "Check: Glyphosate 540 SL (demo): 220 fl oz/ac",
+    );
+    assert_eq!(led, (View::TankLoads, RATE.to_owned()));
+    // The label's most, on the label's row.
+    let led = led_by(
+        |farm| farm.passes[PASS].mix[0].rate = tankard_core::quantity::AsTyped::parse("40 fl oz/ac").unwrap(),
+        "Stop: Glyphosate 540 SL (demo)",
+    );
+    assert_eq!(led, (View::Shed, "rate at least".to_owned()));
+    let led = led_by(
+        |farm| farm.products[glyphosate].containers.iter_mut().for_each(|one| (one.full, one.opened) = (0, None)),
+        "Glyphosate 540 SL (demo): this pass needs",
+    );
+    assert_eq!(led.0, View::Shed);
+}

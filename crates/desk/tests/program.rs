@@ -51,7 +51,7 @@ fn the_day_comes_in_words_and_as_json() {
     let json: serde_json::Value = serde_json::from_slice(&out.stdout).unwrap();
     assert_eq!(json["days"][0]["rigs"][0]["cost"]["clean_outs"], 1);
     let out = tankard(&["day", text(&demo()), "--date", "2031-06-11"], Path::new("."));
-    assert!(String::from_utf8_lossy(&out.stdout).contains("No pass is planned on 2031-06-11"));
+    assert!(String::from_utf8_lossy(&out.stdout).contains("No pass is planned on 11 June 2031"));
 }
 
 #[test]
@@ -357,7 +357,7 @@ fn the_sheet_of_a_day_is_written_with_and_without_cards() {
         let text = String::from_utf8_lossy(&bytes).into_owned();
         text.matches("/Type/Page").count() - text.matches("/Type/Pages").count()
     };
-    let said = "sheet of 2031-06-12 written to evening.pdf\n".to_owned();
+    let said = "sheet of 12 June 2031 written to evening.pdf\n".to_owned();
     assert_eq!(evening(&["--date", "2031-06-12"]), (Some(0), said, String::new()));
     let alone = pages();
     assert_eq!(alone, 1);
@@ -369,13 +369,13 @@ fn the_sheet_of_a_day_is_written_with_and_without_cards() {
     assert_eq!(pages(), alone + cards);
 
     let (status, said, problem) = evening(&["--date", "2031-06-13", "--with-cards"]);
-    assert_eq!((status, said.as_str()), (Some(2), "sheet of 2031-06-13 with 0 cards written to evening.pdf\n"));
+    assert_eq!((status, said.as_str()), (Some(2), "sheet of 13 June 2031 with 0 cards written to evening.pdf\n"));
     assert!(problem.contains("no cards for \"2031-06-13-wheat-head-timing\": 1 Stop"), "{problem}");
     assert_eq!(pages(), 1);
 
     let (status, said, problem) = evening(&["--date", "2031-06-11"]);
     assert_eq!((status, said.as_str()), (Some(1), ""));
-    assert!(problem.contains("no pass is planned on 2031-06-11"), "{problem}");
+    assert!(problem.contains("no pass is planned on 11 June 2031"), "{problem}");
     assert_eq!(evening(&["--date", "tomorrow"]).0, Some(64));
     fs::write(folder.path().join("bare.ron"), "Farm(format: 1, name: \"Bare\")").unwrap();
     let out = tankard(&["evening", "bare.ron", "--out", "none.pdf"], folder.path());

@@ -93,7 +93,7 @@ fn a_record_says_what_it_is_kept_for_and_has_boxes_for_the_rest() {
     harness.get_by_label(not_the_law());
     harness.get_by_label("certification number of the applicator");
     // 13 May and 14 days; the display was due within 24 hours.
-    assert!(harness.query_all_by_label("due by 2031-05-27").count() > 0);
+    assert!(harness.query_all_by_label("due by 27 May 2031").count() > 0);
     put(&mut harness, "safety data sheet on display", "yard office");
     put(&mut harness, "lot numbers", "A7");
     let desk = harness.state();
@@ -131,7 +131,7 @@ fn check_tells_of_records_for_a_day_also_as_json() {
     let line = words.lines().find(|line| line.starts_with("2031-05-13")).unwrap();
     assert!(
         line.contains("Check ")
-            && line.contains("lacks for Plain record: certificate of the applicator; it was due by 2031-05-13"),
+            && line.contains("lacks for Plain record: certificate of the applicator; it was due by 13 May 2031"),
         "{line}"
     );
     assert!(words.contains(not_the_law()));

@@ -178,7 +178,7 @@ fn what_looks_like_one_in_the_log_is_taken_only_where_a_person_says_so() {
     let (_folder, path) = file("Date,Field,Acres,Product,Amount (gal)\n2030-06-05,North,10,Oil (demo),3\n");
     import::read_file(harness.state_mut(), &path);
     harness.run();
-    harness.get_by_label("Line 2: looks like one in the log: \"North\" of 2030-06-05");
+    harness.get_by_label("Line 2: looks like one in the log: \"North\" of 5 June 2030");
     assert!(harness.get_by_label("Import 0 records").accesskit_node().is_disabled());
     harness.get_by_label("Take records that look like one in the log all the same").click();
     harness.run();

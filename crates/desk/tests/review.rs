@@ -244,7 +244,7 @@ fn weather_outside_a_limit_leads_to_its_record() {
     harness.get_by_label_contains(
         "1 record held against labels, laws and practice: 0 outside a label or a law, 1 outside",
     );
-    harness.get_by_label_contains("Note: \"Post again\" of 2032-06-05: it was sprayed at 25 mph").click();
+    harness.get_by_label_contains("Note: \"Post again\" of 5 June 2032: it was sprayed at 25 mph").click();
     harness.run();
     let desk = harness.state();
     assert_eq!(desk.season_log.in_front, Page::Records);

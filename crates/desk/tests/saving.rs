@@ -123,7 +123,7 @@ fn work_of_several_crashes_is_offered_with_when_and_what_differs() {
     run(&mut harness, Command::Redo);
     crash(harness);
     let mut harness = place.open();
-    assert!(says(&harness, "Work from an earlier run was found that was never saved, kept 2031-06-11 20:14"));
+    assert!(says(&harness, "Work from an earlier run was found that was never saved, kept 11 June 2031, 20:14"));
     harness.get_by_label("What it has otherwise than what is open:");
     harness.get_by_label("of the farm itself: the name");
     // It is not answered, and this run crashes too: its work stands beside the other.
@@ -231,8 +231,8 @@ fn a_backup_is_looked_at_restored_and_undone() {
         run(&mut harness, Command::Save);
         let saved = fs::read(place.farm()).unwrap();
         run(&mut harness, Command::Backups);
-        assert!(says(&harness, "backup of 2031-06-11 20:14:00, "));
-        assert!(says(&harness, "The farm as it was before the save of 2031-06-11 20:14:00"));
+        assert!(says(&harness, "backup of 11 June 2031, 20:14:00, "));
+        assert!(says(&harness, "The farm as it was before the save of 11 June 2031, 20:14:00"));
         harness.get_by_label("1 field added: Brook field");
         harness.get_by_label("of the farm itself: the name");
         click(&mut harness, "Restore this backup");
@@ -331,7 +331,7 @@ fn a_lock_left_by_a_crash_is_explained_and_taken_over() {
     let file = fs::OpenOptions::new().write(true).open(lock::beside(&place.farm())).unwrap();
     file.set_modified(std::time::SystemTime::now() - Duration::from_secs(630)).unwrap();
     let mut harness = place.open();
-    let words = "ann on barn-pc (process 77) since 2031-06-11 07:00 had this farm open and did not close it: no sign of it for 10 minutes";
+    let words = "ann on barn-pc (process 77) since 11 June 2031, 07:00 had this farm open and did not close it: no sign of it for 10 minutes";
     assert!(says(&harness, words));
     click(&mut harness, "Take it over");
     rename(&mut harness, "Mine");
@@ -349,7 +349,7 @@ fn changed_meanwhile(place: &Place) -> Window {
     run(&mut harness, Command::Save);
     assert!(says(&harness, "was changed by something else since it was opened"));
     harness.get_by_label("What mine has otherwise than theirs:");
-    harness.get_by_label("1 record gone: Corn (2031-06-01)");
+    harness.get_by_label("1 record gone: Corn (1 June 2031)");
     assert_eq!(place.on_disk().name, "Theirs");
     harness
 }
@@ -428,7 +428,7 @@ fn of_a_file_that_does_not_read_the_latest_copy_is_offered() {
     let mut harness = shown(Desk::new(Document::copy(farm("New")), common::evening).remember(remembered));
     run(&mut harness, Command::OpenPath(place.farm()));
     assert!(says(&harness, "The farm was not opened: line "));
-    click(&mut harness, "Open the backup of 2031-06-11 20:14");
+    click(&mut harness, "Open the backup of 11 June 2031, 20:14");
     assert_eq!(harness.state().document.farm().name, "First");
     assert!(harness.state().document.is_unsaved());
     assert!(fs::read_to_string(place.farm()).unwrap().ends_with("na"), "the file stays as it is");

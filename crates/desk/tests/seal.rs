@@ -210,7 +210,7 @@ fn a_record_changed_by_hand_is_said_on_opening_and_can_be_taken_as_it_is() {
     harness.state_mut().run(tankard::command::Command::OpenPath(path.clone()), &ctx);
     harness.run();
     harness.get_by_label_contains(
-        "\"West sandhill, first post\" of 2031-05-31 was changed outside of an amendment; its page",
+        "\"West sandhill, first post\" of 31 May 2031 was changed outside of an amendment; its page",
     );
     let opened = record(&harness).clone();
     harness.get_by_label("2031-05-31, West sandhill, first post, still open: broken seal");
@@ -250,8 +250,9 @@ fn a_broken_seal_is_said_on_the_command_line() {
             .unwrap();
         String::from_utf8(output.stdout).unwrap()
     };
-    let line =
-        format!("record:{ID}: Check The signed record \"West sandhill, first post\" of 2031-05-31 was changed outside");
+    let line = format!(
+        "record:{ID}: Check The signed record \"West sandhill, first post\" of 31 May 2031 was changed outside"
+    );
     assert!(said(&path).contains(&line), "{}", said(&path));
     let whole = folder.path().join("whole.ron");
     std::fs::write(&whole, tankard_file::write(&signed_farm()).unwrap()).unwrap();

@@ -179,6 +179,29 @@ fn the_account_falls_with_records_and_rises_with_bills() {
 }
 
 #[test]
+fn the_page_of_a_product_says_whether_records_are_taken_off() {
+    let label_of_oil = |farm: Farm| {
+        let mut harness = stock(farm);
+        press(&mut harness, "Account: Oil (demo)");
+        press(&mut harness, "Its label");
+        harness
+    };
+    let harness = label_of_oil(counted_farm());
+    harness.get_by_label("5 gal");
+    harness.get_by_label("Counted on 10 June 2031: 8 gal. Since then 3 gal were sprayed.");
+    harness.get_by_label("passes not recorded yet take");
+    assert!(harness.query_by_label("Something in its account is in doubt").is_none());
+    let mut undated = counted_farm();
+    undated.products["oil"].counted = None;
+    label_of_oil(undated).get_by_label(
+        "No day of a count is typed: this is what is typed to be there, records take nothing off and purchases add nothing.",
+    );
+    let mut short = counted_farm();
+    short.records["headland"].lines[0].amount = q("11 gal");
+    label_of_oil(short).get_by_label("Something in its account is in doubt");
+}
+
+#[test]
 fn a_count_that_differs_asks_why() {
     let mut harness = stock(counted_farm());
     press(&mut harness, "Account: Oil (demo)");

@@ -1,4 +1,4 @@
-//! Writing the records of a large farm beside one another: RON's own writer writes some at a time on each thread, as part of a farm with
+//! Writing the records of a large farm beside one another: the writer writes some at a time on each thread, as part of a farm with
 //! nothing else, and the lines are put together. So many records are not read by a person from end to end, and two fifths of
 //! their text would be blanks: each of their facts stands on one line, whatever is in it.
 
@@ -12,7 +12,7 @@ use serde::ser::SerializeMap;
 use serde::{Serialize, Serializer};
 use tankard_core::farm::{Farm, Nouns, Record};
 
-use crate::document::{layout, one_after_another, options};
+use crate::document::{in_lines, one_after_another};
 
 /// How many records are written together.
 pub(crate) const TOGETHER: usize = 500;
@@ -49,7 +49,7 @@ impl Serialize for Since<'_> {
 
 /// The lines of the records from a place on.
 fn lines(farm: &Farm, from: usize) -> Result<String, ron::Error> {
-    let mut text = options().to_string_pretty(&Part { records: Since(farm, from) }, layout().depth_limit(DEPTH))?;
+    let mut text = in_lines(&Part { records: Since(farm, from) }, DEPTH)?;
     let (begin, end) = (text.find(AROUND.0).map(|at| at + AROUND.0.len()), text.rfind(AROUND.1));
     if let (Some(begin), Some(end)) = (begin, end) {
         text.truncate(end);

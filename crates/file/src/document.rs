@@ -135,9 +135,15 @@ pub fn write(farm: &Farm) -> Result<String, ron::Error> {
     Ok(text)
 }
 
-/// What RON's own writer makes of something.
+/// The text of something, with lines broken however deep.
 pub(crate) fn one_after_another(what: &impl Serialize) -> Result<String, ron::Error> {
-    options().to_string_pretty(what, layout())
+    in_lines(what, usize::MAX)
+}
+
+/// The same with lines broken so deep: what RON's own writer makes of it.
+pub(crate) fn in_lines(what: &impl Serialize, depth: usize) -> Result<String, ron::Error> {
+    let plainly = || options().to_string_pretty(what, layout().depth_limit(depth));
+    quick::write(what, depth).map_or_else(plainly, Ok)
 }
 
 /// How the text of a farm is laid out.

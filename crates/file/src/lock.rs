@@ -7,6 +7,7 @@ use std::path::{Path, PathBuf};
 use std::time::{Duration, SystemTime};
 
 use jiff::civil::DateTime;
+use tankard_core::language::days::moment;
 use tankard_core::t;
 
 use crate::doing::Doing;
@@ -35,14 +36,14 @@ pub struct Holder {
 }
 
 impl Holder {
-    /// In words: "ann on barn-pc (process 123) since 2031-06-11 20:14".
+    /// In words: "ann on barn-pc (process 123) since 11 June 2031, 20:14".
     pub fn words(&self) -> String {
         t!(
             "file-on-process-since",
             user = self.user,
             host = self.host,
             process = self.process,
-            since = self.since.strftime("%Y-%m-%d %H:%M")
+            since = moment(self.since)
         )
     }
 

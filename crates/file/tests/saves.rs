@@ -399,7 +399,10 @@ fn two_windows_notice_each_other() {
     assert_eq!(names(folder.path()), ["farm.ron", "farm.ron.lock"]);
     let Taken::Theirs(other) = take(&path, me(2)) else { panic!("two have it") };
     let process = std::process::id();
-    assert_eq!(other.words(), format!("ann on barn-pc (process {process}) since 2031-06-11 20:14 has this farm open"));
+    assert_eq!(
+        other.words(),
+        format!("ann on barn-pc (process {process}) since 11 June 2031, 20:14 has this farm open")
+    );
     assert_eq!(first.refresh().unwrap(), None);
     // It is taken over with open eyes, and the first one learns of it.
     let second = Lock::take_over(&path, me(2)).unwrap();

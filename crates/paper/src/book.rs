@@ -2,10 +2,10 @@
 
 use std::collections::BTreeMap;
 
-use jiff::civil::{Date, DateTime, Time};
+use jiff::civil::{Date, Time};
 use serde::Serialize;
 use tankard_core::farm::{Effect, Farm, Id, Outcome, Paper, Reading, Record, RecordField, RecordLine, Said};
-use tankard_core::loads::card::{long_date, short_date};
+use tankard_core::language::days::{clock, long_date, moment, short_date};
 use tankard_core::progress::{Tell, untold};
 use tankard_core::quantity::{AsTyped, Quantity};
 use tankard_core::t;
@@ -195,16 +195,8 @@ fn by_field(farm: &Farm, records: &[(&Id, &Record)]) -> Vec<Group> {
     groups.into_values().collect()
 }
 
-fn clock(time: Time) -> String {
-    format!("{:02}:{:02}", time.hour(), time.minute())
-}
-
 pub(crate) fn clock_of(time: Option<Time>) -> String {
     time.map(clock).unwrap_or_default()
-}
-
-fn moment(at: DateTime) -> String {
-    format!("{}, {}", short_date(at.date()), clock(at.time()))
 }
 
 fn typed<Q: Quantity>(value: Option<&AsTyped<Q>>) -> String {

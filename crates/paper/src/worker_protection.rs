@@ -4,7 +4,7 @@ use jiff::civil::{Date, DateTime};
 use serde::Serialize;
 use tankard_core::farm::{Farm, Id, Paper, Record};
 use tankard_core::finding::Finding;
-use tankard_core::loads::card::{long_date, short_date};
+use tankard_core::language::days::{long_date, short_date};
 use tankard_core::season::worker_protection::{Posting, Unzoned, Zone, entry_hours, is_pesticide, posting};
 use tankard_core::t;
 use typst::diag::SourceDiagnostic;

@@ -16,8 +16,9 @@ use crate::farm::label::Says;
 use crate::farm::{Day, Farm, Id, Paper, Pass, Product};
 use crate::finding::Level;
 use crate::label::{listed, once};
+use crate::language::days::{clock, long_date, short_date};
 use crate::language::{Say, t, yes_or_no};
-use crate::loads::card::{long_date, re_entry_hours, said_in, short_date};
+use crate::loads::card::{re_entry_hours, said_in};
 use crate::loads::{day_limits, drawn};
 use crate::plan::Plan;
 use crate::quantity::{Duration, Quantity, Units};
@@ -330,7 +331,7 @@ fn pass_on_paper(farm: &Farm, here: &OfDay, before: Option<&OfDay>) -> SheetPass
         } else {
             let start = pass.start.map_or_else(
                 || t!("day-start-not-typed").to_owned(),
-                |start| t!("day-not-before", strftime = start.strftime("%H:%M")),
+                |start| t!("day-not-before", strftime = clock(start)),
             );
             let why = here.slot.map(|slot| slot.why.trim_end_matches('.')).filter(|why| !why.is_empty());
             why.map_or(start.clone(), |why| format!("{start}. {why}"))
@@ -495,9 +496,9 @@ fn day_lines(farm: &Farm, date: Date, passes: &[OfDay]) -> Vec<String> {
     let decided = farm.days.get(&date.to_string());
     let (from, to) = (decided.and_then(|day| day.from), decided.and_then(|day| day.to));
     let mut lines: Vec<String> = sun.map(|sun| t!("day-sun-up", sun = sun.words())).into_iter().collect();
-    lines.extend(from.map(|from| t!("day-no-rig-leaves-before", strftime = from.strftime("%H:%M"))));
+    lines.extend(from.map(|from| t!("day-no-rig-leaves-before", strftime = clock(from))));
     lines.extend(to.map(|to| {
-        let to = to.strftime("%H:%M");
+        let to = clock(to);
         if decided.is_some_and(Day::home_on_the_next_day) {
             t!("day-rigs-home-by-on-the-next-day", to = to)
         } else {
@@ -527,7 +528,7 @@ fn forecast(farm: &Farm, date: Date) -> String {
     let source = if source.is_empty() { t!("day-source-not-named") } else { source };
     match farm.forecast.read {
         Some(read) => {
-            let (date, time) = (short_date(read.date()), read.strftime("%H:%M"));
+            let (date, time) = (short_date(read.date()), clock(read));
             t!("day-forecast-read", source = source, date = date, time = time)
         }
         None => t!("day-forecast-a-forecast-is-no-measurement", source = source),

@@ -9,6 +9,7 @@ use super::{DayCost, RigDay, Slot, road, words};
 use crate::farm::{Farm, Field, Id, Pass, Rig};
 use crate::finding::{Basis, Finding, Level, Subject};
 use crate::label::listed;
+use crate::language::days::clock;
 use crate::language::t;
 use crate::quantity::{Length, Units};
 use crate::rig::before::{Sprayed, last_before};
@@ -50,7 +51,7 @@ fn traces(
             name = pass.name,
             fields = names(&fields),
             after = after,
-            what = row.what()
+            what = row.what_said()
         );
         findings.push(
             Finding::check(Subject::Pass(id.clone()), text, row.basis()).hint(t!("day-type-the-crop-by-its-usual")),
@@ -287,7 +288,7 @@ impl Told<'_> {
                 findings.push(
                     Finding::check(
                         Subject::Pass(slot.pass.clone()),
-                        t!("day-runs-past-midnight-until", name = pass.name, strftime = span.to.strftime("%H:%M")),
+                        t!("day-runs-past-midnight-until", name = pass.name, strftime = clock(span.to)),
                         Basis::Arithmetic,
                     )
                     .hint(t!("day-type-the-hour-at-which-the-rigs-are-to")),
@@ -360,8 +361,8 @@ impl Told<'_> {
         home.map_or_else(String::new, |home| {
             t!(
                 "day-were-the-rigs-not-to-be",
-                strftime = to.strftime("%H:%M"),
-                strftime2 = home.strftime("%H:%M"),
+                strftime = clock(to),
+                strftime2 = clock(home),
                 left_out = words::count(self.found.cost.left_out - found.cost.left_out)
             )
         })

@@ -146,7 +146,8 @@ fn placed<'a>(date: Date, passes: &'a [Drawn<'a>]) -> Vec<Placed<'a>> {
         let (from, to) = (seconds(date, from), seconds(date, to));
         let length = |time: Option<Duration>| time.map_or(0.0, Duration::to_seconds);
         let (clean_out, road) = (length(pass.slot.clean_out), length(pass.slot.travel));
-        let begin = free.unwrap_or(from - clean_out - road).min(from - clean_out - road);
+        let latest = from - clean_out - road;
+        let begin = free.map_or(latest, |free| free.min(latest));
         let mut before = |from: f64, length: f64, kind: BlockKind| {
             if length > 0.0 {
                 blocks.push(Placed { from, to: from + length, kind, pass });

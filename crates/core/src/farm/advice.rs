@@ -2,6 +2,7 @@
 //!
 //! It stands below every label and above general publications, since what holds in one region may not in another.
 
+use crate::language::days::short_date;
 use crate::language::t;
 use jiff::civil::Date;
 use serde::{Deserialize, Serialize};
@@ -32,7 +33,7 @@ impl Advice {
     pub fn source(&self) -> String {
         let whose = if self.whose.trim().is_empty() { t!("farm-someone-not-named") } else { self.whose.trim() };
         match self.given {
-            Some(day) => format!("{whose}, {day}"),
+            Some(day) => format!("{whose}, {}", short_date(day)),
             None => t!("farm-no-day-typed", whose = whose),
         }
     }

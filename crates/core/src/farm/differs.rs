@@ -3,6 +3,7 @@
 use std::fmt;
 
 use super::{Farm, Id, Movement, Nouns};
+use crate::language::days::short_date;
 use crate::language::t;
 
 /// The nouns of one kind that differ.
@@ -138,8 +139,8 @@ pub fn between(was: &Farm, is: &Farm) -> Differs {
         maps("advice", &was.advice, advice, |_, advice| advice.source()),
         maps("law", &was.laws, laws, |_, law| law.name.clone()),
         maps("day", &was.days, days, |id, _| id.clone()),
-        maps("pass", &was.passes, passes, |_, pass| format!("{} ({})", pass.name, pass.date)),
-        maps("record", &was.records, records, |_, record| format!("{} ({})", record.name, record.date)),
+        maps("pass", &was.passes, passes, |_, pass| format!("{} ({})", pass.name, short_date(pass.date))),
+        maps("record", &was.records, records, |_, record| format!("{} ({})", record.name, short_date(record.date))),
         list_of_movements(&was.movements, movements, is),
         maps("trial", &was.trials, trials, |_, trial| trial.name.clone()),
         maps("closed", &was.closed, closed, |id, _| id.clone()),
@@ -221,7 +222,7 @@ fn list_of_movements(was: &[Movement], is: &[Movement], farm: &Farm) -> Differin
     let names = |list: Vec<Movement>| -> Vec<String> {
         let name = |movement: &Movement| {
             let product = farm.products.get(&movement.product).map_or(&movement.product, |product| &product.name);
-            format!("{product} ({})", movement.date)
+            format!("{product} ({})", short_date(movement.date))
         };
         list.iter().map(name).collect()
     };
@@ -268,9 +269,9 @@ mod tests {
             [
                 "1 field gone: Brook field; 1 field changed: Mill field, south, before Mill field",
                 "1 product added: Glyphosate 540 SL (demo)",
-                "1 pass changed: Corn, first post (2031-06-13), before Corn, first post (2031-06-12)",
-                "9 records gone: Corn (2031-05-01), Corn (2031-05-02), Corn (2031-05-03), Corn (2031-05-04), \
-                 Corn (2031-05-05), Corn (2031-05-06) and 3 more",
+                "1 pass changed: Corn, first post (13 June 2031), before Corn, first post (12 June 2031)",
+                "9 records gone: Corn (1 May 2031), Corn (2 May 2031), Corn (3 May 2031), Corn (4 May 2031), \
+                 Corn (5 May 2031), Corn (6 May 2031) and 3 more",
             ]
         );
         // Seen from the other side what was added is gone.
@@ -305,7 +306,7 @@ mod tests {
         let lines = between(&was, &is).lines();
         assert_eq!(
             lines,
-            ["2 movements of stock added: g (2031-05-03), g (2031-05-04); 1 movement of stock gone: g (2031-05-02)"]
+            ["2 movements of stock added: g (3 May 2031), g (4 May 2031); 1 movement of stock gone: g (2 May 2031)"]
         );
         is.movements = vec![moved(2), moved(1), moved(3)];
         assert_eq!(between(&was, &is).lines(), ["movements of stock in another order"]);

@@ -8,6 +8,7 @@ use super::{Here, Spoken, harvest};
 use crate::farm::label::{Period, Says};
 use crate::farm::{Field, Record};
 use crate::finding::{Finding, Level};
+use crate::language::days::short_date;
 use crate::language::t;
 use crate::quantity::Area;
 use crate::season::period::Window;
@@ -103,7 +104,7 @@ fn number(
         return;
     }
     let days: Vec<String> =
-        counted.applications.iter().filter_map(|parts| parts.first()).map(|record| record.date.to_string()).collect();
+        counted.applications.iter().filter_map(|parts| parts.first()).map(|record| short_date(record.date)).collect();
     let (number, season) = (count.saturating_add(1), &window.words);
     let text = if days.is_empty() {
         t!(

@@ -76,6 +76,10 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
     let field = here.field;
     let Some(harvest) = field.harvest else {
         let Some((most, doubtful)) = longest(here, false) else { return };
+        // No days are kept, so there is nothing to wait for.
+        if most == 0 {
+            return;
+        }
         let (earliest, product) = (until(most), &here.product.name);
         findings.push(
             Finding::note(
@@ -95,6 +99,18 @@ pub(crate) fn judge(here: &Here, findings: &mut Vec<Finding>) {
     };
     let Some((days, spoken)) = broken(here, harvest) else { return };
     let left = sprayed.until(harvest).map_or(0, |span| span.get_days());
+    if left < 0 {
+        let text = t!(
+            "label-keeps-days-and-the-harvest-lies-before",
+            name = here.product.name,
+            days = days,
+            name2 = field.name,
+            harvest = harvest
+        );
+        let hint = t!("label-type-the-harvest-to-come-or-the-crop", days = until(days));
+        findings.push(spoken.forbid(here.about_field(), text).hint(hint));
+        return;
+    }
     let text = t!(
         "label-keeps-days-to-harvest-is-expected",
         name = here.product.name,

@@ -3,7 +3,7 @@
 use super::when::Situation;
 use super::{Bound, End, Here};
 use super::{applications, boom_height, buffer, carrier, dates, droplets, ground_speed, groups, harvest, laws};
-use super::{partners, plant_back, rate, re_entry, restricted, season, stage, typed, weather};
+use super::{ends, partners, plant_back, rate, re_entry, restricted, season, stage, tolerance, typed, weather};
 use crate::farm::{Farm, Id, Pass};
 use crate::finding::Finding;
 use crate::mix::choice;
@@ -42,6 +42,7 @@ pub(crate) fn judge(
         let own_least = own(typed_line.and_then(|typed| typed.at_least.as_ref()))
             .filter(|least| least.exceeds(line.per_area) == Some(false));
         let partners = choice::most_allowed(line, product, farm, lines, carrier);
+        ends::judge(id, product, carrier, farm.units, findings);
         for planned in fields {
             let Some((field_id, field)) = farm.fields.get_key_value(&planned.field) else { continue };
             let area = planned.area;
@@ -78,6 +79,9 @@ pub(crate) fn judge(
     };
     let by_field: Vec<Vec<Here>> = fields.iter().map(by_field).collect();
     plant_back::judge(&by_field, findings);
+    for rows in &by_field {
+        season.of_what_was_sprayed(rows, findings, workings, &mut bounds);
+    }
     for here in by_field.iter().filter_map(|rows| rows.first()) {
         harvest::recorded(here, findings);
     }
@@ -102,5 +106,6 @@ fn of_the_pass(pass_id: &Id, all: &[Here], findings: &mut Vec<Finding>) {
     groups::repeated(all, findings);
     weather::on_the_day(all, findings);
     re_entry::judge(all, findings);
+    tolerance::judge(all, findings);
     restricted::judge(all, findings);
 }

@@ -1,10 +1,10 @@
 //! Whether words on a label speak of a product: "organophosphate insecticide", "group 14", "crop oil concentrate".
 
-use crate::farm::{AdjuvantClass, Advice, Farm, Law, Product, ProductKind};
+use crate::farm::{AdjuvantClass, Advice, Farm, Field, Law, Product, ProductKind, crop};
 use crate::fold::folded;
-use crate::language::{Language, speaking, t};
+use crate::language::{self, Language, speaking, t};
 use crate::mix::actives;
-use crate::words::plain;
+use crate::words::{named_in, plain};
 
 /// Whether the words name a product: by its own name, an active or its family, a resistance group, its adjuvant class or key, or what
 /// kind of product it is. Plurals count as singulars.
@@ -48,12 +48,17 @@ pub fn speak_of(words: &str, product: &Product) -> bool {
     }
     product.actives.iter().any(|active| {
         let group = actives::group(active);
-        let family = actives::facts(&active.name).map_or("", |facts| facts.family.as_str());
+        let known = actives::facts(&active.name).map(|facts| facts.family.as_str());
+        let families = known.into_iter().chain(actives::insecticide_families(product.kind, group));
+        let is_family = |family: &str| {
+            in_any_language(|| {
+                let family = language::names::family(family);
+                is(family) || is(&t!("label-family-kind", family = family, kind = product.kind.name()))
+            })
+        };
         is(&active.name)
             || actives::same(words, &active.name)
-            || is(family)
-            || (!family.is_empty()
-                && in_any_language(|| is(&t!("label-family-kind", family = family, kind = product.kind.name()))))
+            || families.filter(|family| !family.is_empty()).any(is_family)
             || (!group.is_empty()
                 && in_any_language(|| {
                     is(&t!("label-group-group", group = group))
@@ -126,17 +131,22 @@ pub fn understood(words: &str, farm: &Farm) -> bool {
             || is(&t!("label-group-product", group = group))
             || ProductKind::ALL.iter().any(|kind| is(&t!("label-group-group-kind", group = group, kind = kind.name())))
     };
+    let families = || {
+        let known = actives::table().iter().map(|facts| facts.family.as_str());
+        known.chain(actives::all_insecticide_families())
+    };
     AdjuvantClass::ALL.iter().any(|class| is(class.key()))
-        || actives::table().iter().any(|facts| is(&facts.name) || is(&facts.family))
+        || actives::table().iter().any(|facts| is(&facts.name))
         || in_any_language(|| {
             ProductKind::ALL.iter().any(|kind| is(kind.name()))
                 || AdjuvantClass::ALL.iter().any(|class| is(class.name()))
                 || oil().contains(&singular)
                 || ammonium().contains(&singular)
                 || group.is_some_and(is_group)
-                || actives::table().iter().map(|facts| facts.family.as_str()).any(|family| {
-                    !family.is_empty()
-                        && ProductKind::ALL
+                || families().filter(|family| !family.is_empty()).any(|family| {
+                    let family = language::names::family(family);
+                    is(family)
+                        || ProductKind::ALL
                             .iter()
                             .any(|kind| is(&t!("label-family-kind", family = family, kind = kind.name())))
                 })
@@ -180,6 +190,30 @@ pub(crate) fn denies(words: &str) -> bool {
         || words
             .split(|letter: char| !letter.is_alphanumeric())
             .any(|word| DENIES.contains(&word) || BEGIN.iter().any(|begin| word.starts_with(begin)))
+}
+
+/// Whether the crop of a field is among some, apart by commas, in whatever words: "field soybeans" and "soya convencional" are soybean.
+pub(crate) fn grows(crops: &str, field: &Field) -> bool {
+    let english = crop::in_english(&field.crop);
+    crops.split(',').any(|crop| {
+        let names = |end: &&str| {
+            let crop = format!("{crop}{end}");
+            named_in(&crop, &field.crop) || english.iter().any(|name| named_in(&crop, name))
+        };
+        ["", "s", "es"].iter().any(names)
+    })
+}
+
+/// Whether crop and variety, as typed, say that they stand an active by one of its names: both stand in one part of the words, and nothing
+/// in them takes it back.
+pub(crate) fn stands(active: &[&str], field: &Field) -> bool {
+    let typed = format!("{}; {}", field.crop, field.variety).to_lowercase();
+    let words = |text: &str, is: fn(&str) -> bool| text.split(|letter: char| !letter.is_alphanumeric()).any(is);
+    !denies(&typed)
+        && pieces(&typed).iter().flat_map(|piece| split_but(piece)).any(|part| {
+            active.iter().any(|name| named_in(name, part))
+                && words(part, |word| ["toleran", "resistan", "resisten"].iter().any(|begin| word.starts_with(begin)))
+        })
 }
 
 #[cfg(test)]

@@ -6,7 +6,7 @@ use crate::farm::label::Says;
 use crate::finding::{Basis, Finding};
 use crate::language::t;
 use crate::mix::line::{PlannedLine, per_area};
-use crate::quantity::{AmountPerArea, AsTyped, Rate, Units};
+use crate::quantity::{AmountPerArea, AsTyped, Rate, Units, apart};
 use crate::words::all_of;
 
 struct Range {
@@ -113,17 +113,12 @@ pub(crate) fn judge(line: &PlannedLine, here: &Here, findings: &mut Vec<Finding>
     }
     let over = |range: &&Range| range.most.is_some_and(|most| line.per_area.exceeds(most) == Some(true));
     let under = |range: &&Range| range.least.is_some_and(|least| least.exceeds(line.per_area) == Some(true));
-    let planned = line.per_area.show(units);
     let broken: Vec<&Range> = fitting.iter().filter(over).collect();
     // One range that surely speaks and is broken is enough.
     if let Some(range) = broken.iter().find(|range| range.doubt.is_empty()).or(broken.first()) {
-        let text = t!(
-            "label-is-planned-at-on-its-label",
-            name = product.name,
-            planned = planned,
-            crop = crop,
-            shown = range.shown
-        );
+        let (planned, shown) = beside(line, range.most, range, units);
+        let text =
+            t!("label-is-planned-at-on-its-label", name = product.name, planned = planned, crop = crop, shown = shown);
         // Only a statement that names a most, and one that can be compared, allows anything.
         let allowing = fitting.iter().any(|range| range.most.is_some() && !over(&range));
         if allowing {
@@ -144,7 +139,8 @@ pub(crate) fn judge(line: &PlannedLine, here: &Here, findings: &mut Vec<Finding>
     if fitting.iter().all(|range| under(&range))
         && let Some(range) = fitting.first()
     {
-        let (name, shown) = (&product.name, &range.shown);
+        let name = &product.name;
+        let (planned, shown) = beside(line, range.least, range, units);
         let text = if range.doubt.is_empty() {
             t!("label-is-planned-at-on-below-its", name = name, planned = planned, crop = crop, shown = shown)
         } else {
@@ -162,6 +158,16 @@ pub(crate) fn judge(line: &PlannedLine, here: &Here, findings: &mut Vec<Finding>
                 .hint(t!("label-less-than-the-labels-rate-may")),
         );
     }
+}
+
+/// What is planned and the range that it breaks at an end, in words in which both are told apart.
+fn beside(line: &PlannedLine, end: Option<AmountPerArea>, range: &Range, units: Units) -> (String, String) {
+    let usual = (line.per_area.show(units), range.shown.clone());
+    let Some(end) = end.filter(|end| end.show(units) == usual.0) else { return usual };
+    let (planned, end) = apart::amounts(line.per_area, end, units);
+    let is_most = range.most.is_some_and(|most| line.per_area.exceeds(most) == Some(true));
+    let shown = if is_most { t!("label-at-most-most", most = end) } else { t!("label-at-least-least", least = end) };
+    (planned, shown)
 }
 
 /// What a statement of a label allows over ground.

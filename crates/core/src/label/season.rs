@@ -1,23 +1,29 @@
 //! Season totals: what a field has had in a period, with this pass on top, against the label's most.
 //!
 //! A season is what the statement counts over: the calendar year of the pass, the crop since its planting, or the twelve
-//! months up to the pass. Records count; the record of this very pass on its own day does not, since it
-//! is the pass. Other passes within a year that are planned up to the same day and not yet recorded do not count either, but
-//! raise a Check, and so does any record that belongs in the sum and cannot be added to it.
+//! months up to the pass. Totals of an active bind from the label of what the field had, too. Records count; the record of this
+//! very pass on its own day does not, since it is the pass. Other passes within a year that are planned up to the same day and not
+//! yet recorded do not count either, but raise a Check, with the sum where that would pass the most, and so does any record that
+//! belongs in the sum and cannot be added to it.
 
-use super::{Bound, End, Here, Spoken};
+use super::when::Situation;
+use super::{Bound, End, Here, Spoken, listed};
 use crate::farm::label::{Period, Says};
-use crate::farm::{Farm, Field, Id, Product};
-use crate::finding::{Basis, Finding, Subject};
+use crate::farm::{Farm, Field, Id, Line, Product, Record, RecordLine, crop};
+use crate::finding::{Basis, Finding, Subject, TypedAt};
 use crate::language::t;
 use crate::mix::actives::Wanted;
-use crate::mix::line::{PlannedLine, active_per_area, per_area};
+use crate::mix::line::{PlannedLine, active_per_area, over_ground, per_area};
 use crate::quantity::rate::show_active;
-use crate::quantity::{ActiveBasis, AmountPerArea, AsTyped, MassPerArea, Rate};
+use crate::quantity::{ActiveBasis, AmountPerArea, AsTyped, CarrierRate, MassPerArea, Rate, apart};
 use crate::season::period::Window;
 use crate::season::{Log, Reach, SoFar, active_so_far, product_so_far};
 use crate::working::Working;
+use jiff::Span;
 use jiff::civil::Date;
+
+/// What is sprayed so many days before planting may be for the crop that follows. Common practice, no source.
+const BEFORE_PLANTING: i32 = 60;
 
 /// What the season rules look at.
 pub(crate) struct Season<'a> {
@@ -68,6 +74,8 @@ impl Season<'_> {
         for spoken in here.spoken() {
             match &spoken.statement.says {
                 Says::SeasonTotal { most, per } => {
+                    let is_it = |line: &RecordLine| line.product == *here.id;
+                    findings.extend(self.before_planting(here, &spoken, *per, &here.product.name, &is_it));
                     self.judge_product(line, here, &spoken, (most, *per), findings, workings, bounds);
                 }
                 Says::ActiveSeasonTotal { active, most, per } => {
@@ -81,7 +89,10 @@ impl Season<'_> {
                             .hint(t!("label-write-the-active-in-the-same")),
                         );
                     }
-                    self.judge_active(line, active, here, &spoken, (most, *per), findings, workings, bounds);
+                    let wanted = Wanted::new(active);
+                    let holds = |line: &RecordLine| line.actives.iter().any(|held| wanted.is(&held.name));
+                    findings.extend(self.before_planting(here, &spoken, *per, active, &holds));
+                    self.judge_active(active, here, &spoken, (most, *per), findings, workings, bounds);
                 }
                 _ => {}
             }
@@ -128,8 +139,17 @@ impl Season<'_> {
             most.text(),
         ));
         if after.exceeds(limit) == Some(true) {
-            findings.push(passed(spoken, here, &product.name, &window, &after.show(units), &limit.show(units)));
+            let (after, limit) = apart::amounts(after, limit, units);
+            findings.push(passed(spoken, here, &product.name, &window, &after, &limit));
             return;
+        }
+        let (others, named) = self.planned_before(here, &window, &|line, product, carrier| {
+            if line.product == *here.id { over_ground(line, product, carrier).ok() } else { None }
+        });
+        let with_others = others.into_iter().try_fold(after, AmountPerArea::plus);
+        if let Some(sum) = with_others.filter(|sum| sum.exceeds(limit) == Some(true)) {
+            let (sum, limit) = apart::amounts(sum, limit, units);
+            findings.push(would_pass(spoken, here, &product.name, &window, (&sum, &limit), &named));
         }
         let rest = match so_far.sum {
             None => Some(limit),
@@ -146,7 +166,6 @@ impl Season<'_> {
     #[allow(clippy::too_many_arguments)] // One statement's parts, and the places for what it says.
     fn judge_active(
         &self,
-        own: &PlannedLine,
         active: &str,
         here: &Here,
         spoken: &Spoken,
@@ -161,7 +180,7 @@ impl Season<'_> {
         let Some((limit, typed_basis)) = active_limit(most.value()) else {
             findings.push(
                 Finding::check(
-                    Subject::Product(own.product.clone()),
+                    here.about_product(),
                     t!("label-the-season-total-of-is-typed", active = active, most = most.text()),
                     Basis::Label(at),
                 )
@@ -204,7 +223,8 @@ impl Season<'_> {
                             t!("label-the-in-cannot-be-reckoned-without", active = active, name = product.name),
                             Basis::Arithmetic,
                         )
-                        .hint(t!("label-type-the-density-in-the-shed")),
+                        .hint(t!("label-type-the-density-in-the-shed"))
+                        .at(TypedAt::Density),
                     ),
                 }
             }
@@ -217,8 +237,20 @@ impl Season<'_> {
         let used = (!so_far.sum.is_zero()).then(|| shown(so_far.sum));
         workings.push(working(active, field, &window, used, &shown(planned), &shown(after), &shown(limit)));
         if after.exceeds(limit) {
-            findings.push(passed(spoken, here, active, &window, &shown(after), &shown(limit)));
+            let (after, limit) = apart::actives(after, limit, shown);
+            findings.push(passed(spoken, here, active, &window, &after, &limit));
             return;
+        }
+        let (others, named) = self.planned_before(here, &window, &|line, product, carrier| {
+            let per_area = over_ground(line, product, carrier).ok()?;
+            let held = wanted.in_product(product).filter(|held| held.basis == basis);
+            let masses: Option<Vec<MassPerArea>> = held.map(|held| active_per_area(per_area, held, product)).collect();
+            Some(masses?.into_iter().fold(MassPerArea::ZERO, |sum, mass| sum + mass)).filter(|mass| !mass.is_zero())
+        });
+        let with_others = others.into_iter().fold(after, |sum, mass| sum + mass);
+        if with_others.exceeds(limit) {
+            let (sum, limit) = apart::actives(with_others, limit, shown);
+            findings.push(would_pass(spoken, here, active, &window, (&sum, &limit), &named));
         }
         // What is left is shared among the products that hold the active, as they share what is planned.
         if let Some(share) = (limit - so_far.sum).ratio(planned) {
@@ -229,6 +261,116 @@ impl Season<'_> {
                 amount: line.per_area.times(share),
             }));
         }
+    }
+
+    /// Totals of an active that stand on the labels of what the field has had in their period: they bind what comes after with the same
+    /// active, also where the labels of this mix name none. Takes the rows of one field.
+    pub(crate) fn of_what_was_sprayed(
+        &self,
+        rows: &[Here],
+        findings: &mut Vec<Finding>,
+        workings: &mut Vec<Working>,
+        bounds: &mut Vec<Bound>,
+    ) {
+        let Some(first) = rows.first() else { return };
+        let mix: Vec<&Product> = rows.iter().map(|row| row.product).collect();
+        let ids = super::once(
+            Reach::always(first.field_id, first.pass_id, self.date)
+                .records(self.farm, self.log)
+                .flat_map(|record| record.lines.iter().filter(|line| !line.amount.is_zero()))
+                .map(|line| line.product.as_str()),
+        );
+        let sprayed = ids.into_iter().filter_map(|id| self.farm.products.get_key_value(id));
+        for (id, product) in sprayed.filter(|(id, _)| rows.iter().all(|row| row.id != *id)) {
+            let situation = Situation {
+                farm: self.farm,
+                pass: first.pass,
+                product,
+                partners: mix.clone(),
+                carrier: Some(first.carrier),
+            };
+            let here = Here { id, product, situation: &situation, ..*first };
+            for spoken in here.spoken() {
+                let Says::ActiveSeasonTotal { active, most, per } = &spoken.statement.says else { continue };
+                let wanted = Wanted::new(active);
+                let window = Window::of(*per, here.field, self.date);
+                let was_sprayed = reach(&here, &window)
+                    .records(self.farm, self.log)
+                    .any(|record| record.lines.iter().any(|line| line.product == *id && !line.amount.is_zero()));
+                if was_sprayed && mix.iter().any(|product| wanted.is_in(product)) {
+                    self.judge_active(active, &here, &spoken, (most, *per), findings, workings, bounds);
+                }
+            }
+        }
+    }
+
+    /// A total of a crop counts from its planting on. What was sprayed shortly before, on no other crop, may have been for it, and many labels
+    /// count that too: a Check, since only the label tells.
+    fn before_planting(
+        &self,
+        here: &Here,
+        spoken: &Spoken,
+        per: Period,
+        what: &str,
+        counts: &dyn Fn(&RecordLine) -> bool,
+    ) -> Option<Finding> {
+        let planted = here.field.planted.filter(|planted| per == Period::Crop && *planted <= self.date)?;
+        let from = planted.checked_sub(Span::new().days(BEFORE_PLANTING)).ok()?;
+        let to = planted.yesterday().ok()?;
+        let before = Reach { from, to, field: here.field_id, pass: here.pass_id, date: self.date };
+        let is_for_it = |record: &&Record| {
+            let crop = record.fields.get(here.field_id).map_or("", |field| field.crop.trim());
+            crop.is_empty() || crop::same(crop, &here.field.crop)
+        };
+        let days: Vec<String> = before
+            .records(self.farm, self.log)
+            .filter(is_for_it)
+            .filter(|record| record.lines.iter().any(|line| !line.amount.is_zero() && counts(line)))
+            .map(|record| record.date.to_string())
+            .collect();
+        (!days.is_empty()).then(|| {
+            let text = t!(
+                "label-sprayed-before-planting-is-not-counted",
+                name = here.field.name,
+                what = what,
+                days = listed(&days),
+                planted = planted
+            );
+            Finding::check(here.about_field(), text, spoken.basis())
+                .hint(t!("label-hold-the-total-of-the-crop-against"))
+        })
+    }
+
+    /// What other passes up to the day of this one put on the field in a period and no record covers yet, by what of a line counts; with
+    /// their names. The rest of a pass that is recorded in part lies on other ground and does not count.
+    fn planned_before<T>(
+        &self,
+        here: &Here,
+        window: &Window,
+        counts: &dyn Fn(&Line, &Product, CarrierRate) -> Option<T>,
+    ) -> (Vec<T>, String) {
+        let (mut all, mut names) = (Vec::new(), Vec::new());
+        for (id, other) in &self.farm.passes {
+            let is_before = id != self.pass && (window.from..=self.date.min(window.to)).contains(&other.date);
+            if !is_before || !other.fields.contains(here.field_id) || self.farm.is_one_application(id, self.pass) {
+                continue;
+            }
+            let (Some(left), Some(carrier)) = (self.log.unrecorded(self.farm, id), other.carrier_rate()) else {
+                continue;
+            };
+            // Passes that together cover no more than the field may lie beside each other on it.
+            let of_other = other.parts.get(here.field_id).map_or_else(|| here.field.sprayable(), AsTyped::value);
+            if !(of_other + here.area).exceeds(here.field.ground()) {
+                continue;
+            }
+            let of_line = |line: &Line| counts(line, self.farm.products.get(&line.product)?, carrier);
+            let of_pass: Vec<T> = if left.partly { Vec::new() } else { other.mix.iter().filter_map(of_line).collect() };
+            if !of_pass.is_empty() {
+                names.push(t!("label-pass-of-a-day", name = other.name, date = other.date));
+                all.extend(of_pass);
+            }
+        }
+        (all, listed(&names))
     }
 
     /// Says where this pass is recorded on another day, and which other passes of the year put the same product or active on
@@ -332,15 +474,51 @@ fn working(
 }
 
 fn passed(spoken: &Spoken, here: &Here, what: &str, window: &Window, after: &str, limit: &str) -> Finding {
+    let is_in_mix = here.pass.mix.iter().any(|line| line.product == *here.id);
+    let (name, words) = (&here.field.name, &window.words);
+    let text = if is_in_mix {
+        t!(
+            "label-this-pass-brings-to-the-labels",
+            name = name,
+            what = what,
+            after = after,
+            words = words,
+            limit = limit
+        )
+    } else {
+        t!(
+            "label-this-pass-brings-beyond-what-was-sprayed",
+            name = name,
+            what = what,
+            after = after,
+            words = words,
+            product = here.product.name,
+            limit = limit
+        )
+    };
+    spoken.forbid(here.about_field(), text).hint(t!("label-lower-the-rate-leave-the-field"))
+}
+
+/// The same with what is planned and not sprayed yet: a Check, since it may not come about.
+fn would_pass(
+    spoken: &Spoken,
+    here: &Here,
+    what: &str,
+    window: &Window,
+    (sum, limit): (&str, &str),
+    named: &str,
+) -> Finding {
     let text = t!(
-        "label-this-pass-brings-to-the-labels",
+        "label-with-what-is-planned-before",
         name = here.field.name,
+        named = named,
         what = what,
-        after = after,
+        sum = sum,
         words = window.words,
         limit = limit
     );
-    spoken.forbid(here.about_field(), text).hint(t!("label-lower-the-rate-leave-the-field"))
+    Finding::check(here.about_field(), spoken.with_doubt(text), spoken.basis())
+        .hint(t!("label-lower-a-rate-or-take-out-what"))
 }
 
 /// Says which records a season total could not take in.

@@ -1,20 +1,23 @@
 //! What the label of a product does not say as it is typed, so that silence is not taken for consent.
 
-use super::{crop_doubt, for_crop};
+use super::{crop_doubt, directions, for_crop};
 use crate::farm::label::Says;
 use crate::farm::{Field, Id, Product, Statement};
-use crate::finding::{Basis, Finding, Subject};
+use crate::finding::{Basis, Finding, Subject, TypedAt};
 use crate::language::t;
 use crate::words::all_of;
 
 /// A kind of statement, and the word for it.
 type Kind = (fn(&Says) -> bool, fn() -> &'static str);
 
+/// A kind of statement that is needed, and the word for it.
+type Needed = (directions::Kind, fn() -> &'static str);
+
 /// Kinds of statement that protect people and crops, with the word for each.
-const NEEDED: [Kind; 3] = [
-    (|says| matches!(says, Says::ReEntry { .. }), || t!("label-typed-a-re-entry-time")),
-    (|says| matches!(says, Says::Wear { .. }), || t!("label-typed-protective-equipment")),
-    (|says| matches!(says, Says::HarvestInterval { .. }), || t!("label-typed-a-harvest-interval")),
+const NEEDED: [Needed; 3] = [
+    (directions::Kind::ReEntry, || t!("label-typed-a-re-entry-time")),
+    (directions::Kind::Wear, || t!("label-typed-protective-equipment")),
+    (directions::Kind::HarvestInterval, || t!("label-typed-a-harvest-interval")),
 ];
 
 /// Kinds of statement that limit, with the word for each.
@@ -37,19 +40,17 @@ pub(crate) fn judge(id: &Id, product: &Product, field: &Field, findings: &mut Ve
         return;
     }
     let about = || Subject::Product(id.clone());
-    let missing: Vec<&str> = NEEDED
-        .iter()
-        .filter(|(is, _)| !product.label.iter().any(|statement| is(&statement.says)))
-        .map(|(_, word)| word())
-        .collect();
-    if !missing.is_empty() {
+    let is_missing = |(kind, _): &&Needed| !product.label.iter().any(|statement| kind.is_of(&statement.says));
+    if let Some((first, _)) = NEEDED.iter().find(is_missing) {
+        let missing: Vec<&str> = NEEDED.iter().filter(is_missing).map(|(_, word)| word()).collect();
         findings.push(
             Finding::check(
                 about(),
                 t!("label-from-the-label-of-is-not", name = product.name, missing = all_of(missing)),
                 Basis::Label(product.name.clone()),
             )
-            .hint(t!("label-type-it-in-the-shed-or")),
+            .hint(t!("label-type-it-in-the-shed-or"))
+            .at(TypedAt::Statement(*first)),
         );
     }
     let of_kind = |is: fn(&Says) -> bool| -> Vec<&Statement> {

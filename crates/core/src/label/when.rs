@@ -3,7 +3,7 @@
 use super::droplets::{self, OfPass};
 use crate::farm::label::When;
 use crate::farm::{Farm, Id, Pass, Product};
-use crate::language::{Say, say};
+use crate::language::{Say, names, say};
 use crate::mix::line::{over_ground, per_area};
 use crate::quantity::{AsTyped, CarrierRate, Rate, Temperature};
 use crate::rig::setting::Classes;
@@ -95,7 +95,7 @@ pub(crate) fn said(when: &When) -> Say {
         When::LargeWeeds => say("card-when-large-weeds"),
         When::HeavyPressure => say("card-when-thick"),
         When::Weed(name) if name.trim().is_empty() => say("card-when-a-weed"),
-        When::Weed(name) => say("card-when-weed").with("weed", name.trim()),
+        When::Weed(name) => say("card-when-weed").with("weed", names::weed(name)),
         When::With(what) if what.trim().is_empty() => say("card-when-with-partner"),
         When::With(what) => say("card-when-with").with("what", what.trim()),
         When::Alone => say("card-when-alone"),
@@ -164,13 +164,16 @@ fn rate_above(situation: &Situation, limit: Rate) -> Option<bool> {
 
 /// Whether two names mean one weed: case, doubled spaces and a plural's end do not matter.
 pub fn same_weed(a: &str, b: &str) -> bool {
+    // Typed in Spanish on one side and in English on the other, say.
+    let in_tables = (names::weed_of_tables(a), names::weed_of_tables(b));
     let plain = |name: &str| {
         let name = crate::words::plain(name);
         name.strip_suffix("es").or_else(|| name.strip_suffix('s')).unwrap_or(&name).to_owned()
     };
     let (a, b) = (plain(a), plain(b));
     // "grasses" loses two letters where "grass" loses one.
-    !a.is_empty() && (a == b || a.strip_suffix('s') == Some(b.as_str()) || b.strip_suffix('s') == Some(a.as_str()))
+    let is_alike = a == b || a.strip_suffix('s') == Some(b.as_str()) || b.strip_suffix('s') == Some(a.as_str());
+    !a.is_empty() && (is_alike || in_tables.0.is_some() && in_tables.0 == in_tables.1)
 }
 
 #[cfg(test)]
@@ -259,6 +262,8 @@ mod tests {
             assert!(same_weed(a, b) && same_weed(b, a), "{a}");
         }
         assert!(!same_weed("", "s"));
+        assert!(same_weed("Malva Terciopelo", "velvetleaf") && same_weed("lambsquarters", "quelite cenizo"));
+        assert!(!same_weed("malva terciopelo", "kochia") && !same_weed("bur oak", "some oak"));
         assert!(!same_weed("giant ragweed", "common ragweed"));
     }
 }

@@ -5,13 +5,16 @@
 //! stands in it. What a person typed is said as typed in every language.
 
 mod bundles;
+pub mod days;
 mod longer;
+pub(crate) mod names;
 mod say;
 mod spoken;
 
 use serde::{Deserialize, Serialize};
 
 pub use crate::t;
+pub use names::Name;
 pub use say::{Say, say};
 pub use spoken::{as_here, row, speak, speaking, spoken, yes_or_no};
 #[doc(hidden)]

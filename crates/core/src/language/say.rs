@@ -2,13 +2,15 @@
 
 use fluent_bundle::{FluentArgs, FluentValue};
 
-use super::{Language, bundles, or_english, spoken};
+use super::{Language, Name, bundles, or_english, spoken};
 
 /// Words that can be said in each language.
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub enum Say {
     /// As a person typed it, or a quantity as it stands on jugs and gauges: the same in each language.
     Typed(String),
+    /// A name that each language has its own for.
+    Named(Name),
     /// A number that decides between one and many.
     Count(u32),
     /// A message of the files under `assets/words/`.
@@ -63,6 +65,7 @@ impl Say {
     pub fn in_language(&self, language: Language) -> String {
         match self {
             Self::Typed(text) => text.clone(),
+            Self::Named(name) => name.in_language(language).to_owned(),
             Self::Count(count) => count.to_string(),
             Self::Message { id, with } => {
                 let mut args = FluentArgs::with_capacity(with.len());

@@ -102,12 +102,14 @@ pub fn filled(id: &'static str, with: &[(&str, &dyn Display)]) -> String {
 }
 
 /// A message of the files under `assets/words/` in the language that is spoken: a `&'static str` where nothing stands in it, else a
-/// `String`. A value that a message chooses by is a count, or a word that the message names.
+/// `String`. A value that a message chooses by is a count, or a word that the message names. A day, a time of day or a moment is said as
+/// [`days`](crate::language::days) says it.
 ///
 /// ```
 /// use tankard_core::t;
 /// assert_eq!(t!("card-month-1"), "January");
 /// assert_eq!(t!("card-load", load = 2, of = 5), "Load 2 of 5");
+/// assert_eq!(t!("label-not-before", day = jiff::civil::date(2031, 6, 12)), t!("label-not-before", day = "12 June 2031"));
 /// ```
 #[macro_export]
 macro_rules! t {
@@ -115,6 +117,12 @@ macro_rules! t {
         $crate::language::plain($id)
     };
     ($id:literal, $($name:ident = $value:expr),+ $(,)?) => {
-        $crate::language::filled($id, &[$((stringify!($name), &$value as &dyn ::std::fmt::Display)),+])
+        $crate::language::filled(
+            $id,
+            &[$((
+                stringify!($name),
+                &$crate::language::days::Value::of(&$value).said() as &dyn ::std::fmt::Display,
+            )),+],
+        )
     };
 }

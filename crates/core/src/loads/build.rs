@@ -4,7 +4,7 @@ use super::card::rounding_words;
 use super::sizing::{self, Portion, Problem, Sizing};
 use super::{Load, LoadItem, apart, carry, decided, fill, measure, split};
 use crate::farm::{Farm, Formulation, Id, Pass, Rig};
-use crate::finding::{Basis, Finding, Subject};
+use crate::finding::{Basis, Finding, Subject, TypedAt};
 use crate::label::Bound;
 use crate::language::t;
 use crate::mix::line::PlannedLine;
@@ -137,7 +137,7 @@ pub(crate) fn build(
                 left,
                 area,
                 fields,
-                water: volume - carried,
+                water: Volume::ZERO,
                 items: Vec::new(),
                 steps: Vec::new(),
             };
@@ -206,7 +206,11 @@ fn fill(asked: &Asked, findings: &mut Vec<Finding>) -> Option<Volume> {
         ),
         Some(_) => return Some(fill),
     };
-    findings.push(Finding::stop(about_rig(), text, Basis::Arithmetic).hint(t!("loads-look-at-the-tanks-volume-in")));
+    findings.push(
+        Finding::stop(about_rig(), text, Basis::Arithmetic)
+            .hint(t!("loads-look-at-the-tanks-volume-in"))
+            .at(TypedAt::Tank),
+    );
     None
 }
 
@@ -236,7 +240,7 @@ fn filled(asked: &Asked, mut load: Load, portions: &mut [Portion], findings: &mu
         let exact = line.per_area.over(ground);
         let measured = measure::measure(exact, portion.bounds(new, carrier), product, &farm.measuring, units);
         let step = measure::step(product, &farm.measuring, units);
-        judge_rounding(&measured, line, load.number, units, step, findings);
+        judge_rounding(&measured, line, load.number, farm, step, findings);
         portion.pour(measured.amount);
         load.items.push(LoadItem { product: line.product.clone(), number: line.number, measured });
     }
@@ -278,10 +282,11 @@ fn judge_rounding(
     measured: &measure::Measured,
     line: &PlannedLine,
     load: u32,
-    units: Units,
+    farm: &Farm,
     step: Amount,
     findings: &mut Vec<Finding>,
 ) {
+    let units = farm.units;
     if measured.amount.is_zero() && !measured.exact.is_zero() {
         findings.push(
             Finding::stop(
@@ -295,7 +300,7 @@ fn judge_rounding(
                 ),
                 Basis::Arithmetic,
             )
-            .hint(t!("loads-give-the-product-a-finer-measuring")),
+            .hint(finer_hint(line, farm)),
         );
     } else if measured.rounding.abs() > FAR {
         findings.push(
@@ -311,9 +316,15 @@ fn judge_rounding(
                 ),
                 Basis::Arithmetic,
             )
-            .hint(t!("loads-give-the-product-a-finer-measuring")),
+            .hint(finer_hint(line, farm)),
         );
     }
+}
+
+/// What to do where the marks are too coarse. A water-soluble bag has no finer ones.
+fn finer_hint(line: &PlannedLine, farm: &Farm) -> &'static str {
+    let is_bag = farm.products.get(&line.product).is_some_and(|product| product.formulation == Formulation::WSP);
+    if is_bag { t!("loads-choose-loads-that-take-whole-bags") } else { t!("loads-give-the-product-a-finer-measuring") }
 }
 
 /// Notes, product by product, the loads in which the nearest mark would have passed a label's most.
@@ -344,7 +355,11 @@ fn judge_bags(farm: &Farm, lines: &[PlannedLine], findings: &mut Vec<Finding>) {
         if product.formulation == Formulation::WSP && bag.is_none_or(|bag| bag != step || bag.is_zero()) {
             let text = t!("loads-comes-in-water-soluble-bags-and", name = line.name);
             let about = Subject::Product(line.product.clone());
-            findings.push(Finding::check(about, text, Basis::Arithmetic).hint(t!("loads-type-the-bag-as-the-first")));
+            findings.push(
+                Finding::check(about, text, Basis::Arithmetic)
+                    .hint(t!("loads-type-the-bag-as-the-first"))
+                    .at(TypedAt::Container),
+            );
         }
     }
 }

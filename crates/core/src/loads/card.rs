@@ -1,6 +1,6 @@
 //! What stands on the card of a load, drawn from the plan and the labels as typed.
 
-use jiff::civil::{Date, Weekday};
+use jiff::civil::Date;
 
 use super::gauge::gauge;
 use super::{FillStep, Load, day_limits, drawn, measure, short};
@@ -11,6 +11,7 @@ use crate::finding::Level;
 use crate::label::droplets::{self, OfPass};
 use crate::label::when::{self, Situation, holds};
 use crate::label::{for_crop, harvest, laws, once};
+use crate::language::days::{day, long_day};
 use crate::language::{Language, Say, or_english, say, t, yes_or_no};
 use crate::mix::order::how;
 use crate::plan::Plan;
@@ -459,59 +460,6 @@ fn harvest_from(farm: &Farm, pass: &Pass, products: &[(&Id, &Product)], load: &L
                 .with("silent", silent(products, speaks))
         },
     )
-}
-
-/// "Thursday 12 June 2031".
-pub fn long_date(date: Date) -> String {
-    long_day(date).aloud()
-}
-
-/// "12 June 2031".
-pub fn short_date(date: Date) -> String {
-    day(date).aloud()
-}
-
-/// A date with its day of the week.
-pub fn long_day(date: Date) -> Say {
-    say("card-long-day").with("weekday", weekday(date)).with("date", day(date))
-}
-
-/// The day of the week.
-pub fn weekday(date: Date) -> Say {
-    say(match date.weekday() {
-        Weekday::Monday => "card-weekday-1",
-        Weekday::Tuesday => "card-weekday-2",
-        Weekday::Wednesday => "card-weekday-3",
-        Weekday::Thursday => "card-weekday-4",
-        Weekday::Friday => "card-weekday-5",
-        Weekday::Saturday => "card-weekday-6",
-        Weekday::Sunday => "card-weekday-7",
-    })
-}
-
-/// A date with its month in a word, since 6/12 is read in two ways.
-pub fn day(date: Date) -> Say {
-    say("card-day").with("day", date.day().to_string()).with("month", month(date)).with("year", date.year().to_string())
-}
-
-/// The month.
-pub fn month(date: Date) -> Say {
-    const MONTHS: [&str; 12] = [
-        "card-month-1",
-        "card-month-2",
-        "card-month-3",
-        "card-month-4",
-        "card-month-5",
-        "card-month-6",
-        "card-month-7",
-        "card-month-8",
-        "card-month-9",
-        "card-month-10",
-        "card-month-11",
-        "card-month-12",
-    ];
-    let month = usize::try_from(date.month()).ok().and_then(|month| MONTHS.get(month.saturating_sub(1)));
-    month.map_or(Say::nothing(), |month| say(month))
 }
 
 /// The rounding of an item, in words: "1 fl oz, 0.3 % more than exact".

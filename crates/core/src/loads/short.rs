@@ -6,8 +6,9 @@ use crate::loads::build::FAR;
 use crate::loads::sizing::Portion;
 use crate::loads::{Load, measure};
 use crate::plan::Plan;
-use crate::quantity::{Area, AsTyped, Quantity, Units};
+use crate::quantity::{Area, AsTyped, Quantity, Units, Volume};
 use crate::stock::Accounts;
+use crate::words::one_unit;
 
 /// Rows that a card has room for.
 const MOST_ROWS: f64 = 8.0;
@@ -33,6 +34,8 @@ pub(super) fn rows(farm: &Farm, plan: &Plan, load: &Load) -> Vec<ShortRow> {
     let accounts = Accounts::default();
     let portions: Vec<Option<Portion>> =
         plan.lines.iter().map(|line| Portion::of(farm, &accounts, line, &plan.bounds, &fields)).collect();
+    let rig = farm.passes.get(&plan.pass).and_then(|pass| farm.rigs.get(&pass.rig));
+    let mark = rig.and_then(|rig| rig.mark.as_ref()).map(AsTyped::value);
     let mut rows = Vec::new();
     let mut ground = step;
     while all.exceeds(ground) {
@@ -51,11 +54,27 @@ pub(super) fn rows(farm: &Farm, plan: &Plan, load: &Load) -> Vec<ShortRow> {
                 Some(_) => say("card-area-of-ground").with("area", words).in_languages(&farm.card_languages),
                 None => words,
             };
-            rows.push(ShortRow { ground, spray: spray.show(units), amounts });
+            rows.push(ShortRow { ground, spray: to_fill(spray, mark, farm), amounts });
         }
         ground = ground + step;
     }
     rows
+}
+
+/// What is filled to; with the two marks of the tank that it lies between, where it is on none.
+fn to_fill(spray: Volume, mark: Option<Volume>, farm: &Farm) -> String {
+    let shown = spray.show(farm.units);
+    let Some((mark, marks)) = mark.and_then(|mark| Some((mark, spray.ratio(mark)?))) else { return shown };
+    // A hundredth of the way between two marks is not seen.
+    if (marks - marks.round()).abs() < 0.01 {
+        return shown;
+    }
+    let [below, above] = [marks.floor(), marks.ceil()].map(|marks| (mark * marks).show(farm.units));
+    say("card-between-marks")
+        .with("spray", shown)
+        .with("below", one_unit(&below, &above))
+        .with("above", above.as_str())
+        .in_languages(&farm.card_languages)
 }
 
 /// The step between rows: as set, or the finest of 1, 2, 5 and so on, that makes no more rows than there is room for.
@@ -79,8 +98,24 @@ fn step_for(ground: Area, set: Option<Area>, units: Units) -> Option<Area> {
 
 #[cfg(test)]
 mod tests {
-    use super::step_for;
-    use crate::quantity::{Area, Units};
+    use super::{step_for, to_fill};
+    use crate::farm::Farm;
+    use crate::quantity::{Area, Units, Volume};
+
+    #[test]
+    fn what_lies_between_two_marks_of_the_tank_says_so() {
+        let farm = Farm::new("Test");
+        let gallons = Volume::from_us_gallons;
+        for (spray, mark, said) in [
+            (245.0, Some(10.0), "245 gal, between 240 and 250 gal"),
+            (240.0, Some(10.0), "240 gal"),
+            (243.0, None, "243 gal"),
+            (1_245.0, Some(50.0), "1,245 gal, between 1,200 and 1,250 gal"),
+            (4.0, Some(10.0), "4 gal, between 0 and 10 gal"),
+        ] {
+            assert_eq!(to_fill(gallons(spray), mark.map(gallons), &farm), said);
+        }
+    }
 
     #[test]
     fn steps_are_round_and_rows_few() {

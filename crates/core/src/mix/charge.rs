@@ -3,7 +3,7 @@
 
 use super::pairs::{self, Side, in_tank};
 use crate::farm::{AdjuvantClass, Charge, Farm, Product, ProductKind};
-use crate::finding::{Basis, Finding, Level, Subject};
+use crate::finding::{Basis, Finding, Level, Subject, TypedAt};
 use crate::language::{self, t};
 use crate::mix::line::PlannedLine;
 
@@ -82,7 +82,8 @@ pub(crate) fn judge(farm: &Farm, lines: &[PlannedLine], findings: &mut Vec<Findi
                         ),
                         pair.basis.clone(),
                     )
-                    .hint(t!("mix-type-its-charge-in-the-shed")),
+                    .hint(t!("mix-type-its-charge-in-the-shed"))
+                    .at(TypedAt::Surfactant),
                 );
             }
         }

@@ -122,6 +122,13 @@ pub fn table() -> &'static [Guidance] {
     &TABLE
 }
 
+/// The weeds that the table speaks of, each as often as it does.
+#[cfg(test)]
+pub(crate) fn weeds() -> impl Iterator<Item = &'static str> {
+    let conditions = table().iter().flat_map(|guidance| &guidance.statements).flat_map(|statement| &statement.when);
+    conditions.filter_map(|when| if let When::Weed(name) = when { Some(name.as_str()) } else { None })
+}
+
 fn rows() -> Vec<Row> {
     crate::table::read(include_str!("../../../../assets/adjuvant-guidance.csv")).unwrap_or_default()
 }

@@ -385,6 +385,7 @@ mod tests {
         for (text, content) in [
             ("glyphosate 480 SL", "480 g/L"),
             ("glyphosate 480SL", "480 g/L"),
+            ("glyphosate 480, SL", "480 g/L"),
             ("SL 480 glyphosate", "480 g/L"),
             ("glyphosate 75 SG", "75 % w/w"),
             ("glyphosate 757 SG", "757 g/kg"),
@@ -508,5 +509,6 @@ mod tests {
         // The example that textbooks give.
         assert_eq!(distance("kitten", "sitting"), 3);
         assert_eq!(distance("", "abc"), 3);
+        assert_eq!(distance("abc", ""), 3);
     }
 }

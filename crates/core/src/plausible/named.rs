@@ -1,7 +1,7 @@
 //! A product against its own name: the code of its formulation there, and whether its actives are typed at all.
 
 use crate::farm::{Formulation, Id, Product};
-use crate::finding::{Basis, Finding, Subject};
+use crate::finding::{Basis, Finding, Subject, TypedAt};
 use crate::language::t;
 
 /// Codes that labels still write for others of the list. From memory, no source at hand: water-dispersible granules
@@ -27,7 +27,7 @@ pub(super) fn judge(id: &Id, product: &Product, findings: &mut Vec<Finding>) {
     if product.kind.is_pesticide() && product.actives.is_empty() {
         let text = t!("plausible-no-active-is-typed", name = product.name);
         let finding = Finding::check(about(), text, Basis::Arithmetic);
-        findings.push(finding.hint(t!("plausible-type-the-actives-of-the-label")));
+        findings.push(finding.hint(t!("plausible-type-the-actives-of-the-label")).at(TypedAt::Active));
     }
 }
 

@@ -246,11 +246,19 @@ fn unlike(meant: &Meant<Rate>, stated: &[&AsTyped<Rate>]) -> u8 {
     }
 }
 
+/// A rate that is so little beside a range was rounded, and is no slip of a unit. Common practice, no source.
+const ROUNDED: f64 = 1.001;
+
 /// How far a rate lies beside the range next to it: "11 times the most".
 fn beside<'a, 'b>(amount: AmountPerArea, ranges: &'a [Range<'b>]) -> Option<(String, &'a Range<'b>)> {
-    let times = |ratio: f64| show(ratio, usize::from(ratio < 10.0));
+    let places = |ratio: f64| match ratio {
+        10.0.. => 0,
+        1.05.. => 1,
+        _ => 3,
+    };
+    let times = |ratio: f64| show(ratio, places(ratio));
     let nearest = |of: &dyn Fn(&Range) -> Option<f64>| {
-        let all = ranges.iter().filter_map(|range| Some((of(range).filter(|ratio| *ratio > 1.0)?, range)));
+        let all = ranges.iter().filter_map(|range| Some((of(range).filter(|ratio| *ratio > ROUNDED)?, range)));
         all.min_by(|(a, _), (b, _)| a.total_cmp(b))
     };
     let over = nearest(&|range| range.band.most.and_then(|most| amount.ratio(most)));

@@ -5,9 +5,10 @@
 //!
 //! The rooms: [`number`] reads a number, [`mod@unit`] holds the tables of unit names, [`kind`] the plain quantities, [`mod@bearing`] directions,
 //! [`rate`] the rates and contents that come in several kinds, [`price`] money per unit, [`typed`] a quantity together
-//! with the text it was typed as, and [`practical`] prints amounts the way a jug is marked.
+//! with the text it was typed as, [`practical`] prints amounts the way a jug is marked, and [`apart`] two that differ so that it shows.
 
 use crate::language::t;
+pub mod apart;
 pub mod bearing;
 pub mod factor;
 pub mod kind;

@@ -172,17 +172,20 @@ fn comes_first(farm: &Farm, log: &Log, (one_id, one): (&Id, &Pass), (other_id, o
 pub(crate) fn last_before<'a>(farm: &'a Farm, log: &'a Log, rig: &str, day: Date) -> Vec<Sprayed<'a>> {
     let name = farm.rigs.get(rig).map_or("", |rig| rig.name.trim());
     let of_rig = || farm.passes.iter().filter(|(_, pass)| pass.rig == rig);
-    let planned = of_rig().filter(|(id, pass)| pass.date < day && !log.has_record(id));
-    let by_name = log.of_rig(farm, name, day).map(|(_, record)| record);
+    let planned = || of_rig().filter(|(id, pass)| pass.date < day && !log.has_record(id)).map(|(_, pass)| pass);
     // A record may not name its rig, or by a name that it had then.
-    let by_pass = of_rig().flat_map(|(id, _)| log.of_pass(farm, id)).filter(|record| {
-        let told = record.rig.trim();
-        record.date <= day && (told.is_empty() || farm.rigs.values().all(|rig| rig.name.trim() != told))
-    });
-    let mut all: Vec<Sprayed> = planned.map(|(_, pass)| Sprayed::Plan(pass)).collect();
-    all.extend(by_name.chain(by_pass).map(Sprayed::Record));
-    let Some(last) = all.iter().map(|sprayed| sprayed.when().0).max() else { return Vec::new() };
-    all.retain(|sprayed| sprayed.when().0 == last);
+    let by_pass = || {
+        of_rig().flat_map(|(id, _)| log.of_pass(farm, id)).filter(|record| {
+            let told = record.rig.trim();
+            record.date <= day && (told.is_empty() || farm.rigs.values().all(|rig| rig.name.trim() != told))
+        })
+    };
+    // A rig may have records of many seasons, of which those of its last day are looked at alone.
+    let days = planned().map(|pass| pass.date).chain(log.last_of_rig(name, day));
+    let Some(last) = days.chain(by_pass().map(|record| record.date)).max() else { return Vec::new() };
+    let planned = planned().filter(|pass| pass.date == last).map(Sprayed::Plan);
+    let recorded = log.of_rig_on(farm, name, last).chain(by_pass().filter(|record| record.date == last));
+    let mut all: Vec<Sprayed> = planned.chain(recorded.map(Sprayed::Record)).collect();
     if all.iter().all(|sprayed| sprayed.when().1.is_some()) {
         all = all.into_iter().max_by_key(|sprayed| sprayed.when().1).into_iter().collect();
     }
@@ -245,7 +248,7 @@ fn reasons(farm: &Farm, sprayed: Sprayed, next: &Pass) -> Reasons {
         said.extend(not_labelled(product, &ground));
     }
     for (row, fields) in clean_out::unknown(farm, &mix, next) {
-        said.push((t!("rig-before-unknown", what = row.what(), fields = named(&fields)), row.basis()));
+        said.push((t!("rig-before-unknown", what = row.what_said(), fields = named(&fields)), row.basis()));
     }
     if said.is_empty() {
         said.push((t!("rig-before-usual").to_owned(), Basis::Practice));

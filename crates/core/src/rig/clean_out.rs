@@ -7,17 +7,17 @@ use std::sync::LazyLock;
 use serde::Deserialize;
 
 use super::rinse::CleanStep;
-use crate::farm::{Farm, Field, Id, Pass, Product, Says, Statement, crop};
+use crate::farm::{Farm, Field, Id, Pass, Product, Says, Statement};
 use crate::finding::Basis;
 use crate::label;
 use crate::label::names;
 use crate::label::when::{self, Situation};
-use crate::language::{row, t};
+use crate::language::{self, row, t};
 use crate::mix::actives;
 use crate::quantity::{Duration, Quantity};
 use crate::season::Log;
 use crate::season::binds::names_crop;
-use crate::words::plain_apart_by;
+use crate::words::named_in;
 
 /// A row of the table.
 #[derive(Clone, Debug, Deserialize)]
@@ -51,7 +51,12 @@ impl Row {
         row(&self.says)
     }
 
-    /// The active, or the family, in words.
+    /// The active, or the family, in the language that is spoken.
+    pub(crate) fn what_said(&self) -> &str {
+        self.family().map_or(&self.active, language::names::family)
+    }
+
+    /// The active, or the family, as the table has it.
     pub(crate) fn what(&self) -> &str {
         self.family().unwrap_or(&self.active)
     }
@@ -69,43 +74,15 @@ impl Row {
             })
     }
 
-    /// Whether the crop of a field is among the row's, in whatever words: "field soybeans" and "soya convencional" are soybean.
+    /// Whether the crop of a field is among the row's.
     fn bears(&self, field: &Field) -> bool {
-        let english = crop::in_english(&field.crop);
-        self.crop.split(',').any(|crop| {
-            let names = |end: &&str| {
-                let crop = format!("{crop}{end}");
-                named_in(&crop, &field.crop) || english.iter().any(|name| named_in(&crop, name))
-            };
-            ["", "s", "es"].iter().any(names)
-        })
+        names::grows(&self.crop, field)
     }
 
-    /// Whether crop and variety, as typed, say that they stand the active: both stand in one part of the words, and nothing in
-    /// them takes it back.
+    /// Whether crop and variety, as typed, say that they stand the active.
     fn tolerated(&self, field: &Field) -> bool {
-        let typed = format!("{}; {}", field.crop, field.variety).to_lowercase();
-        let words = |text: &str, is: fn(&str) -> bool| text.split(|letter: char| !letter.is_alphanumeric()).any(is);
-        !names::denies(&typed)
-            && names::pieces(&typed).iter().flat_map(|piece| names::split_but(piece)).any(|part| {
-                named_in(self.what(), part)
-                    && words(part, |word| {
-                        ["toleran", "resistan", "resisten"].iter().any(|begin| word.starts_with(begin))
-                    })
-            })
+        names::stands(&[self.what()], field)
     }
-}
-
-/// Whether a name stands in words with neither a letter nor a figure right beside it: "2,4-D" in "2,4-D choline", not in "2,4-DB".
-fn named_in(name: &str, words: &str) -> bool {
-    let plain = |text: &str| plain_apart_by(text, |letter| letter == '-' || letter.is_whitespace());
-    let (name, words) = (plain(name), plain(words));
-    let apart = |letter: Option<char>| !letter.is_some_and(char::is_alphanumeric);
-    !name.is_empty()
-        && words.match_indices(&name).any(|(at, _)| {
-            apart(words.get(..at).and_then(|before| before.chars().next_back()))
-                && apart(words.get(at + name.len()..).and_then(|after| after.chars().next()))
-        })
 }
 
 /// The table.

@@ -7,7 +7,7 @@
 
 use super::clean_out;
 use crate::farm::{Farm, Field, Id, Pass, Rig};
-use crate::finding::{Basis, Finding, Subject};
+use crate::finding::{Basis, Finding, Subject, TypedAt};
 use crate::label::listed;
 use crate::language::t;
 use crate::quantity::number::{show, show_significant};
@@ -188,7 +188,8 @@ fn not_typed(
     if rig.residual.is_some() {
         findings.push(
             Finding::check(about(), t!("rig-what-stays-in-when-it-runs", name = rig.name), Basis::Practice)
-                .hint(type_it()),
+                .hint(type_it())
+                .at(TypedAt::Residual),
         );
     } else if !rig.sets.is_empty() {
         findings.push(
@@ -197,7 +198,8 @@ fn not_typed(
                 t!("rig-what-stays-in-name-when-it-runs-dry-is", name = rig.name),
                 Basis::Arithmetic,
             )
-            .hint(type_it()),
+            .hint(type_it())
+            .at(TypedAt::Residual),
         );
     }
     let Some((next_id, next)) = next else { return };
@@ -208,7 +210,11 @@ fn not_typed(
         } else {
             t!("rig-what-stays-in-is-not-typed-so", goes_to = goes_to, says = row.says(), name = rig.name)
         };
-        findings.push(Finding::check(about(), text, row.basis()).hint(t!("rig-until-then-clean-the-rig-out")));
+        findings.push(
+            Finding::check(about(), text, row.basis())
+                .hint(t!("rig-until-then-clean-the-rig-out"))
+                .at(TypedAt::Residual),
+        );
     }
     for step in clean_out::between(farm, pass_id, next_id) {
         if matches!(step.basis, Basis::Label(_)) {
@@ -231,7 +237,7 @@ fn unclear(farm: &Farm, pass: &Pass, next: &Pass, findings: &mut Vec<Finding>) {
         findings.push(
             Finding::check(
                 Subject::Rig(pass.rig.clone()),
-                t!("rig-whether-traces-of-hurt-what-grows", goes_to = goes_to(next, &crops), what = row.what()),
+                t!("rig-whether-traces-of-hurt-what-grows", goes_to = goes_to(next, &crops), what = row.what_said()),
                 row.basis(),
             )
             .hint(t!("rig-type-the-crop-by-its-usual")),

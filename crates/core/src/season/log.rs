@@ -8,6 +8,7 @@ use jiff::civil::Date;
 
 use super::portion::{Unrecorded, after};
 use crate::farm::{Farm, Id, Nouns, Record};
+use crate::stock::kept::{Kept, takes_alike};
 
 /// The places of a farm's records by field, by pass and by product. It holds for the state of the farm that it was made of; a later
 /// state is caught up with at the cost of what changed.
@@ -31,6 +32,8 @@ pub struct Log {
     /// The day of each record, beside one another, so that most questions need not look at the record.
     dates: Vec<Date>,
     last: Option<Date>,
+    /// Accounts of products that follow from these records.
+    kept: Kept,
 }
 
 #[derive(Clone, Debug, Default)]
@@ -63,14 +66,39 @@ impl Log {
             return;
         };
         for place in changed {
-            if let (Some((_, was)), Some((_, is))) = (before.get_index(place), farm.records.get_index(place))
-                && !is_found_alike(was, is)
-            {
+            let (Some((_, was)), Some((_, is))) = (before.get_index(place), farm.records.get_index(place)) else {
+                continue;
+            };
+            if !takes_alike(was, is) {
+                self.forget(&before, was);
+                self.forget(&before, is);
+            }
+            if !is_found_alike(was, is) {
                 self.take_out(was, place);
                 self.put(is, place);
             }
         }
+        for record in farm.records.values().skip(before.len()) {
+            self.forget(&before, record);
+        }
         self.add(farm, before.len());
+    }
+
+    /// Lets go the accounts that a record bears on: of its own products, and of those of its pass's other records, since what was left over
+    /// of them may have gone out with it.
+    fn forget(&mut self, records: &Nouns<Record>, record: &Record) {
+        self.kept.forget(record);
+        let of_pass = record.pass.as_ref().and_then(|pass| self.by_pass.get(pass.as_str()));
+        for place in as_places(of_pass.map(|of_pass| of_pass.places.as_slice())) {
+            if let Some((_, other)) = records.get_index(place) {
+                self.kept.forget(other);
+            }
+        }
+    }
+
+    /// The accounts kept for the records of a farm; `None` where it has others than those that this was made of.
+    pub(crate) fn kept(&self, farm: &Farm) -> Option<&Kept> {
+        self.records.is_same(&farm.records).then_some(&self.kept)
     }
 
     /// Takes up the records from a place on.
@@ -157,17 +185,26 @@ impl Log {
         places.filter_map(|place| farm.records.get_index(place)).map(|(_, record)| record)
     }
 
-    /// The records of a rig, by its name, up to a day, in the order of the farm.
-    pub fn of_rig<'a>(
+    /// The day of the last record of a rig, by its name, up to a day.
+    pub(crate) fn last_of_rig(&self, name: &str, to: Date) -> Option<Date> {
+        self.places_of_rig(name).filter_map(|place| self.dates.get(place)).filter(|date| **date <= to).max().copied()
+    }
+
+    /// The records of a rig, by its name, on a day, in the order of the farm.
+    pub(crate) fn of_rig_on<'a>(
         &'a self,
         farm: &'a Farm,
         name: &str,
-        to: Date,
-    ) -> impl Iterator<Item = (&'a Id, &'a Record)> + use<'a> {
-        let places = as_places(plain(name).and_then(|name| self.by_rig.get(&name)).map(Vec::as_slice));
-        places
-            .filter(move |place| self.dates.get(*place).is_some_and(|date| *date <= to))
+        day: Date,
+    ) -> impl Iterator<Item = &'a Record> + use<'a> {
+        self.places_of_rig(name)
+            .filter(move |place| self.dates.get(*place) == Some(&day))
             .filter_map(|place| farm.records.get_index(place))
+            .map(|(_, record)| record)
+    }
+
+    fn places_of_rig(&self, name: &str) -> impl Iterator<Item = usize> + use<'_> {
+        as_places(plain(name).and_then(|name| self.by_rig.get(&name)).map(Vec::as_slice))
     }
 
     /// The day of the last record.

@@ -10,6 +10,7 @@ use crate::farm::{Expected, Farm, Field, Hour, Id, Line, Pass, Reading, Record, 
 use crate::finding::{Basis, Finding, Subject};
 use crate::label::weather::asked_droplets;
 use crate::label::{droplets, once, when};
+use crate::language::days::{clock, moment};
 use crate::language::{t, yes_or_no};
 use crate::plan::Plan;
 use crate::quantity::{AsTyped, Bearing, Quantity, Rate, Temperature};
@@ -157,7 +158,7 @@ fn plain(basis: &Basis) -> (&'static str, String) {
 fn when_read(place: usize, reading: &Reading) -> String {
     match (place, reading.at) {
         (0, _) => String::new(),
-        (_, Some(at)) => t!("season-read-at", strftime = at.strftime("%H:%M")),
+        (_, Some(at)) => t!("season-read-at", strftime = clock(at)),
         (place, None) => t!("season-in-later-reading", place = place),
     }
 }
@@ -186,8 +187,7 @@ fn found(farm: &Farm, (record, reading): (&Record, &Reading), kind: &Kind, air: 
             t!("season-at-a-delta-t-of", delta_t = air.delta_t.map_or_else(String::new, |span| span.show(units)))
         }
         Kind::Daylight { .. } | Kind::NoInversion | Kind::RainFree { .. } => {
-            let time =
-                |time: Option<Time>| time.map_or_else(|| "?".to_owned(), |time| time.strftime("%H:%M").to_string());
+            let time = |time: Option<Time>| time.map_or_else(|| "?".to_owned(), clock);
             t!("season-from-to", start = time(record.start), end = time(record.end))
         }
     }
@@ -295,19 +295,9 @@ pub fn expected(farm: &Farm, plan: &Plan, start: Option<Time>, end: Option<Time>
         source if source.is_empty() => t!("season-forecast-source").to_owned(),
         source => source,
     };
-    let read = farm
-        .forecast
-        .read
-        .map_or_else(String::new, |read| t!("season-text", strftime = read.strftime("%Y-%m-%d %H:%M")));
+    let read = farm.forecast.read.map_or_else(String::new, |read| t!("season-text", strftime = moment(read)));
     Some(Expected {
-        source: t!(
-            "season-to",
-            source = source,
-            read = read,
-            strftime = from.strftime("%Y-%m-%d %H:%M"),
-            strftime2 = to.strftime("%H:%M")
-        )
-        .into(),
+        source: t!("season-to", source = source, read = read, strftime = moment(from), strftime2 = clock(to)).into(),
         wind: ends(&hours, |hour| hour.wind.as_ref(), |a, b| a < b),
         gust: ends(&hours, |hour| hour.gust.as_ref(), |a, b| a < b).map(|(_, most)| most),
         wind_from: directions(&hours).into(),

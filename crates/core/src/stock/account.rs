@@ -9,14 +9,17 @@
 //! Where no day of a count is typed, the containers are what is there now, and nothing is taken off.
 
 use std::collections::HashMap;
+use std::sync::Arc;
 
 use jiff::civil::Date;
 
 use super::happened::{self, Moment};
+use super::kept::WentOn;
+use super::left_over::went_on_with;
 use super::on_hand::{Held, OnHand};
 use super::shelf::{self, Shelves};
 use super::walk::Walk;
-use crate::farm::{ContainerKind, Empties, Farm, Id, Product};
+use crate::farm::{ContainerKind, Empties, Farm, Id, Movement, Product};
 use crate::quantity::{Amount, AsTyped};
 use crate::season::Log;
 
@@ -147,9 +150,16 @@ impl Account {
     }
 }
 
+/// A product with a day of its count, and what moved of it.
+struct Counted<'a> {
+    id: &'a str,
+    product: &'a Arc<Product>,
+    movements: Vec<&'a Movement>,
+}
+
 /// The accounts of some products.
 #[derive(Clone, Debug, Default, PartialEq)]
-pub struct Accounts(HashMap<Id, Account>);
+pub struct Accounts(HashMap<Id, Arc<Account>>);
 
 impl Accounts {
     /// Of all products of a farm. It looks at each record once: reckon it once for a state of the farm.
@@ -162,31 +172,47 @@ impl Accounts {
         Self::among(farm, log, farm.products.keys().map(String::as_str))
     }
 
-    /// Of some products.
+    /// Of some products. Those that the log keeps and that hold still are not reckoned anew.
     pub fn among<'a>(farm: &'a Farm, log: &Log, ids: impl IntoIterator<Item = &'a str>) -> Self {
-        let products: Vec<(&Id, &Product)> = ids.into_iter().filter_map(|id| farm.products.get_key_value(id)).collect();
-        let counted: Vec<(&str, &Product)> = products
-            .iter()
-            .filter(|(_, product)| product.counted.is_some())
-            .map(|(id, product)| (id.as_str(), *product))
-            .collect();
-        let names: Vec<&str> = counted.iter().map(|(id, _)| *id).collect();
-        let from = counted.iter().filter_map(|(_, product)| product.counted).min();
-        let all = happened::of(farm, log, &names, from);
-        let mut accounts: HashMap<Id, Account> = counted
-            .iter()
-            .zip(all)
-            .map(|((id, product), list)| ((*id).to_owned(), Walk::over(product, &list, None).done()))
-            .collect();
-        for (id, product) in products {
-            accounts.entry(id.clone()).or_insert_with(|| as_it_stands(product));
+        let mut accounts: HashMap<Id, Arc<Account>> = HashMap::new();
+        let mut counted: Vec<Counted> = Vec::new();
+        for (id, product) in ids.into_iter().filter_map(|id| Some((id, farm.products.shared(id)?))) {
+            if product.counted.is_some() {
+                counted.push(Counted { id, product, movements: Vec::new() });
+            } else {
+                accounts.entry(id.to_owned()).or_insert_with(|| Arc::new(as_it_stands(product)));
+            }
+        }
+        let places: HashMap<&str, usize> = counted.iter().enumerate().map(|(at, one)| (one.id, at)).collect();
+        for movement in &farm.movements {
+            if let Some(one) = places.get(movement.product.as_str()).and_then(|at| counted.get_mut(*at)) {
+                one.movements.push(movement);
+            }
+        }
+        let kept = log.kept(farm);
+        let went_on: WentOn =
+            Arc::new(went_on_with(farm, log).map(|(from, volume)| (from.to_owned(), volume)).collect());
+        counted.retain(|one| {
+            let known = kept.and_then(|kept| kept.get(one.id, one.product, &one.movements, &went_on));
+            let is_new = known.is_none();
+            accounts.extend(known.map(|known| (one.id.to_owned(), known)));
+            is_new
+        });
+        let names: Vec<&str> = counted.iter().map(|one| one.id).collect();
+        let from = counted.iter().filter_map(|one| one.product.counted).min();
+        for (one, list) in counted.iter().zip(happened::of(farm, log, &names, from)) {
+            let account = Arc::new(Walk::over(one.product, &list, None).done());
+            if let Some(kept) = kept {
+                kept.keep(one.id, one.product, &one.movements, &went_on, &account);
+            }
+            accounts.insert(one.id.to_owned(), account);
         }
         Self(accounts)
     }
 
     /// The account of a product; `None` where it is not among them.
     pub fn get(&self, id: &str) -> Option<&Account> {
-        self.0.get(id)
+        self.0.get(id).map(AsRef::as_ref)
     }
 
     /// What is on hand for a pass of a day; `None` where it is not known.

@@ -36,6 +36,14 @@ impl LeftOver {
     }
 }
 
+/// What recorded passes began with, each with the pass that it came from, in the order of the farm.
+pub(super) fn went_on_with<'a>(farm: &'a Farm, log: &Log) -> impl Iterator<Item = (&'a str, Volume)> {
+    farm.passes.iter().filter(|(id, _)| log.has_record(id)).filter_map(|(id, pass)| {
+        let in_tank = pass.begins_with().filter(|in_tank| in_tank.from != *id)?;
+        Some((in_tank.from.as_str(), in_tank.volume.value()))
+    })
+}
+
 /// What was left over of the records of a farm from a day on, or of all.
 pub(super) struct LeftOvers<'a> {
     farm: &'a Farm,
@@ -63,11 +71,9 @@ impl<'a> LeftOvers<'a> {
     fn went_on(&self, pass: &str) -> Volume {
         let all = self.went_on.get_or_init(|| {
             let mut went_on: FxHashMap<&str, Volume> = FxHashMap::default();
-            for (id, pass) in self.farm.passes.iter().filter(|(id, _)| self.log.has_record(id)) {
-                if let Some(in_tank) = pass.begins_with().filter(|in_tank| in_tank.from != *id) {
-                    let sum = went_on.entry(&in_tank.from).or_insert(Volume::ZERO);
-                    *sum = *sum + in_tank.volume.value();
-                }
+            for (from, volume) in went_on_with(self.farm, self.log) {
+                let sum = went_on.entry(from).or_insert(Volume::ZERO);
+                *sum = *sum + volume;
             }
             went_on
         });

@@ -6,6 +6,7 @@ mod bill;
 mod counting;
 mod doubts;
 mod happened;
+pub(crate) mod kept;
 mod ledger;
 mod left_over;
 pub mod needs;

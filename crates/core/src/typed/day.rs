@@ -144,7 +144,7 @@ fn of_two_figures(text: &str, date: Date) -> Refused {
 
 /// "5 October 2027", so that nobody takes the one for the other.
 fn in_words(date: Date) -> String {
-    crate::loads::card::day(date).aloud()
+    crate::language::days::short_date(date)
 }
 
 /// Reads a day of any year: "06-20", "June 20", "20 de junio".

@@ -3,6 +3,7 @@
 use jiff::civil::Time;
 
 use super::Refused;
+use crate::language::days::clock;
 use crate::language::t;
 
 fn time(hour: i8, minute: i8) -> Option<Time> {
@@ -63,7 +64,7 @@ pub fn time_of_day(text: &str) -> Result<Time, Refused> {
         None => hour,
         Some(is_after) if (1..=12).contains(&hour) => hour % 12 + if is_after { 12 } else { 0 },
         Some(_) => {
-            let meant = time(hour, minute).map(shown);
+            let meant = time(hour, minute).map(clock);
             return Err(Refused::meant(
                 t!("typed-that-hour-goes-without-am-and-pm", text = typed),
                 meant.into_iter().collect(),
@@ -73,13 +74,9 @@ pub fn time_of_day(text: &str) -> Result<Time, Refused> {
     time(hour, minute).ok_or_else(wrong)
 }
 
-fn shown(time: Time) -> String {
-    time.strftime("%H:%M").to_string()
-}
-
 fn bare_hour(typed: &str, hour: i8) -> Refused {
     let hours = [Some(hour), (1..12).contains(&hour).then_some(hour + 12)];
-    let meant: Vec<String> = hours.into_iter().flatten().filter_map(|hour| time(hour, 0)).map(shown).collect();
+    let meant: Vec<String> = hours.into_iter().flatten().filter_map(|hour| time(hour, 0)).map(clock).collect();
     let why = if meant.is_empty() {
         t!("typed-is-not-a-time-of-day", text = typed)
     } else {

@@ -5,7 +5,7 @@ use super::dose;
 use crate::farm::label::{Says, Stance};
 use crate::farm::product::AdjuvantClass;
 use crate::farm::{Grade, Product};
-use crate::finding::{Basis, Finding, Subject};
+use crate::finding::{Basis, Finding, Subject, TypedAt};
 use crate::label::place;
 use crate::language::t;
 use crate::quantity::{Amount, AsTyped, CarrierRate, MassPerVolume, Quantity, Rate, Volume};
@@ -68,14 +68,16 @@ pub(super) fn untold(judged: &Judged<'_>, findings: &mut Vec<Finding>) -> bool {
         .products()
         .find(|(_, product)| is_sulfate(product) && product.is_liquid() && dose::salt_in(product).is_none());
     let Some((line, product)) = untold else { return false };
-    findings.push(
-        Finding::check(
-            Subject::Product(line.product.clone()),
-            t!("water-how-much-ammonium-sulfate-holds-is", name = product.name),
-            Basis::Arithmetic,
-        )
-        .hint(t!("water-type-its-content-in-the-shed")),
-    );
+    // A share of its weight is typed, and what a gallon weighs is not.
+    let lacks_density = product.actives.first().is_some_and(|active| active.content.per_volume(None).is_none())
+        && product.density.is_none();
+    let (text, hint) = if lacks_density {
+        (t!("water-what-a-gallon-weighs-is-not-typed", name = product.name), t!("water-type-its-density-in-the-shed"))
+    } else {
+        (t!("water-how-much-ammonium-sulfate-holds-is", name = product.name), t!("water-type-its-content-in-the-shed"))
+    };
+    let at = if lacks_density { TypedAt::Density } else { TypedAt::Active };
+    findings.push(Finding::check(Subject::Product(line.product.clone()), text, Basis::Arithmetic).hint(hint).at(at));
     true
 }
 
@@ -90,12 +92,14 @@ pub(super) fn grade(judged: &Judged<'_>, findings: &mut Vec<Finding>) {
                     t!("water-is-of-fertilizer-grade-its-impurities", name = product.name),
                     Basis::Practice,
                 )
-                .hint(t!("water-take-spray-grade-which-washington-state")),
+                .hint(t!("water-take-spray-grade-which-washington-state"))
+                .at(TypedAt::Grade),
             );
         } else if product.grade.is_none() && !product.is_liquid() {
             findings.push(
                 Finding::note(about, t!("water-the-grade-of-is-not-typed", name = product.name), Basis::Practice)
-                    .hint(t!("water-spray-grade-dissolves-without-residue-type")),
+                    .hint(t!("water-spray-grade-dissolves-without-residue-type"))
+                    .at(TypedAt::Grade),
             );
         }
     }

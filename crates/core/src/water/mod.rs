@@ -20,7 +20,7 @@ pub use hardness::hardness;
 pub use need::{ConditionerNeed, need};
 
 use crate::farm::{AdjuvantClass, CarrierKind, Farm, Field, Id, Pass};
-use crate::finding::{Basis, Finding, Subject};
+use crate::finding::{Basis, Finding, Subject, TypedAt};
 use crate::language::t;
 use crate::mix::choice::Adjuvants;
 use crate::mix::line::PlannedLine;
@@ -57,14 +57,16 @@ pub(crate) fn judge(
     if pass.water.is_empty() {
         findings.push(
             Finding::check(about_pass, t!("water-no-water-is-chosen-so-its"), Basis::Arithmetic)
-                .hint(t!("water-choose-the-water-in-the-heading")),
+                .hint(t!("water-choose-the-water-in-the-heading"))
+                .at(TypedAt::Water),
         );
         return WaterPlan::default();
     }
     let Some(water) = farm.waters.get(&pass.water) else {
         findings.push(
             Finding::stop(about_pass, t!("water-the-pass-takes-water-which-is", water = pass.water), Basis::Arithmetic)
-                .hint(t!("water-choose-another-water-or-add-it")),
+                .hint(t!("water-choose-another-water-or-add-it"))
+                .at(TypedAt::Water),
         );
         return WaterPlan::default();
     };
@@ -78,7 +80,8 @@ pub(crate) fn judge(
                 t!("water-has-no-analysis-so-its-need", name = water.name),
                 Basis::Arithmetic,
             )
-            .hint(t!("water-type-calcium-and-magnesium-or-the")),
+            .hint(t!("water-type-calcium-and-magnesium-or-the"))
+            .at(TypedAt::Analysis),
         );
     }
     if let (Some(calcium), Some(magnesium), Some(stated)) = (&water.calcium, &water.magnesium, &water.hardness) {

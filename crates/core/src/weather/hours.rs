@@ -14,6 +14,7 @@ use super::sun::{self, Second};
 use super::{Hours, JudgedHour, Limit, Span, Verdict};
 use crate::farm::{Farm, Hour, Id, Pass};
 use crate::finding::{Basis, Finding, Subject};
+use crate::language::days::clock;
 use crate::language::t;
 use crate::plausible;
 use crate::quantity::{Duration, Quantity, Share, Units};
@@ -229,7 +230,7 @@ fn say(farm: &Farm, pass_id: &Id, pass: &Pass, outlook: &Outlook, hours: &Hours,
             Some((part, verdict)) if part.from <= at && at < part.to => verdict,
             _ => hour.verdict,
         };
-        let begins = start.strftime("%H:%M");
+        let begins = clock(start);
         let (text, basis) = match hour.filter(|hour| at < end_of(hour.at)) {
             None => (t!("weather-the-pass-is-to-begin-at", start = begins), Basis::Arithmetic),
             Some(hour) if inside(hour) == Verdict::Allowed => return,
@@ -267,7 +268,7 @@ fn slips(farm: &Farm, day: Date, findings: &mut Vec<Finding>) {
             t!(
                 "weather-the-forecast-has-a-humidity-of",
                 humidity = humidity,
-                time = first.at.strftime("%H:%M"),
+                time = clock(first.at),
                 day = day,
                 others = others
             ),

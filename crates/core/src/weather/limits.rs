@@ -13,6 +13,7 @@ use crate::farm::{Farm, Field, Pass, Shape, SunTime, Surrounding};
 use crate::finding::Basis;
 use crate::ground::{self, Directions, named, side_on_card, strips};
 use crate::label::{buffer, weather, when};
+use crate::language::days::clock;
 use crate::language::{Say, say, t};
 use crate::quantity::{AsTyped, Bearing, Length, Quantity, Share, Speed, Temperature, TemperatureSpan, Units};
 
@@ -612,8 +613,8 @@ fn outside(limit: &Limit, outlook: &Outlook, at: usize, hour: &Seen, units: Unit
         Kind::Daylight { .. } => match outlook.sun(hour.sky.at.date()) {
             Some(sun) => t!(
                 "weather-the-sun-rises-at-and-sets",
-                strftime = sun.from.strftime("%H:%M"),
-                strftime2 = sun.to.strftime("%H:%M"),
+                strftime = clock(sun.from),
+                strftime2 = clock(sun.to),
                 text = text
             ),
             None => t!("weather-the-sun-does-not-rise-or", text = text),

@@ -19,6 +19,7 @@ use crate::farm::Farm;
 use crate::farm::label::When;
 use crate::finding::Basis;
 use crate::label::when::said;
+use crate::language::days::clock;
 use crate::language::{Say, say, t};
 use crate::quantity::{Duration, Share, Temperature, TemperatureSpan};
 
@@ -143,7 +144,6 @@ impl Span {
 
     /// Its two ends by the clock.
     pub fn ends(self) -> [String; 2] {
-        let clock = |time: DateTime| time.strftime("%H:%M").to_string();
         let ends_its_day = self.to.date() > self.from.date() && self.to.time() == jiff::civil::Time::midnight();
         [clock(self.from), if ends_its_day { "24:00".to_owned() } else { clock(self.to) }]
     }

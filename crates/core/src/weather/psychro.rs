@@ -62,7 +62,7 @@ fn bulb(dry: f64, vapour: f64, pascals: f64) -> Option<f64> {
         return None;
     }
     let ratio = 0.621_945 * vapour / (pascals - vapour);
-    let (mut low, mut high) = (-100.0_f64.max(-dry.abs() - 100.0), dry);
+    let (mut low, mut high) = (dry.min(0.0) - 100.0, dry);
     for _ in 0..40 {
         let middle = f64::midpoint(low, high);
         if ratio_of_bulb(dry, middle, pascals) < ratio { low = middle } else { high = middle }

@@ -5,6 +5,7 @@ use std::path::PathBuf;
 use egui::{CentralPanel, Frame, Label, Margin, Panel, ScrollArea, Ui};
 use jiff::civil::DateTime;
 use tankard_core::farm::{Farm, differs};
+use tankard_core::language::days;
 use tankard_core::t;
 use tankard_file::backups::{self, Backup, Keep};
 use tankard_file::store;
@@ -223,7 +224,7 @@ fn moment(made: DateTime) -> String {
     if made == DateTime::MIN {
         t!("app-no-moment-known").to_owned()
     } else {
-        made.strftime("%Y-%m-%d %H:%M:%S").to_string()
+        format!("{}:{:02}", days::moment(made), made.second())
     }
 }
 

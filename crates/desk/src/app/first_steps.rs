@@ -233,7 +233,7 @@ impl Desk {
         }
     }
 
-    fn go_to_pass(&mut self, id: &Id, editor: Option<Editor>) {
+    pub(super) fn go_to_pass(&mut self, id: &Id, editor: Option<Editor>) {
         self.view = View::TankLoads;
         self.tank_loads.choose(id);
         self.tank_loads.page = Page::Plan;

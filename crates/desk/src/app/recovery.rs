@@ -5,6 +5,7 @@ use std::time::{Duration, Instant};
 
 use egui::Ui;
 use tankard_core::farm::differs;
+use tankard_core::language::days::moment;
 use tankard_core::t;
 use tankard_file::backups;
 use tankard_file::side::{self, Head, Kept};
@@ -56,7 +57,7 @@ pub(super) fn not_read(path: &Path, error: &StoreError, spare: Option<&Path>) ->
     let kept = || {
         let kept = side::find_all(&side::beside(path)).into_iter().next()?;
         let words = match kept.head.at {
-            Some(at) => t!("app-the-work-of-that-was-not-saved", moment = at.strftime("%Y-%m-%d %H:%M")),
+            Some(at) => t!("app-the-work-of-that-was-not-saved", moment = moment(at)),
             None => t!("app-the-work-that-was-not-saved").to_owned(),
         };
         Some((words, kept.path))
@@ -64,7 +65,7 @@ pub(super) fn not_read(path: &Path, error: &StoreError, spare: Option<&Path>) ->
     let backup = || {
         let all = backups::list(path, spare);
         let reads = all.into_iter().find(|backup| store::open(&backup.path).is_ok())?;
-        Some((t!("app-the-backup-of", moment = reads.made.strftime("%Y-%m-%d %H:%M")), reads.path))
+        Some((t!("app-the-backup-of", moment = moment(reads.made)), reads.path))
     };
     let is_broken = matches!(error, StoreError::Read { .. });
     let copy = if is_broken { half().or_else(kept).or_else(backup) } else { None };
@@ -277,7 +278,7 @@ impl Desk {
         let Some(found) = self.found.first() else { return };
         let what = match found.kept.head.at {
             _ if found.is_half_saved => t!("app-a-save-was-ended-before-it").to_owned(),
-            Some(at) => t!("app-work-from-an-earlier-run-was-kept", moment = at.strftime("%Y-%m-%d %H:%M")),
+            Some(at) => t!("app-work-from-an-earlier-run-was-kept", moment = moment(at)),
             None => t!("app-work-from-an-earlier-run-was").to_owned(),
         };
         let changed = if found.is_file_changed { t!("app-the-file-has-been-saved-since") } else { "" };

@@ -13,6 +13,7 @@ use egui::{
 };
 use jiff::civil::{Date, Time};
 use tankard_core::farm::{Droplets, MonthDay, SunTime};
+use tankard_core::language::days::clock;
 use tankard_core::quantity::{AsTyped, Quantity, QuantityError, Share, Units};
 use tankard_core::t;
 use tankard_core::typed::{self, Refused};
@@ -255,7 +256,10 @@ fn example<Q: Quantity>(ui: &Ui) -> &'static str {
 
 /// A quantity as typed, with what it was probably meant as where its unit is missing.
 fn read_quantity<Q: Quantity>(text: &str, before: &str, units: Units) -> Result<String, Refused> {
-    let refused = |why: QuantityError| Refused { why: why.to_string(), meant: typed::meant::<Q>(text, before, units) };
+    let refused = |why: QuantityError| {
+        let why = QuantityError { example: typed::example::<Q>(units), ..why };
+        Refused { why: why.to_string(), meant: typed::meant::<Q>(text, before, units) }
+    };
     Q::parse(text).map(|_| text.to_owned()).map_err(refused)
 }
 
@@ -561,13 +565,9 @@ pub fn time_or_none(ui: &mut Ui, name: &str, value: &mut Option<Time>, width: f3
 
 /// The same with an example of its own.
 pub fn time_hinted(ui: &mut Ui, name: &str, value: &mut Option<Time>, width: f32, hint: &str) {
-    let current = value.map(|time| time.strftime("%H:%M").to_string()).unwrap_or_default();
+    let current = value.map(clock).unwrap_or_default();
     let read = |text: &str| {
-        if text.trim().is_empty() {
-            Ok(String::new())
-        } else {
-            typed::time_of_day(text).map(|time| time.strftime("%H:%M").to_string())
-        }
+        if text.trim().is_empty() { Ok(String::new()) } else { typed::time_of_day(text).map(clock) }
     };
     if let Some(text) = read_box(ui, name, &current, width, hint, read) {
         *value = typed::time_of_day(&text).ok();
@@ -624,6 +624,40 @@ pub fn choice<T: PartialEq + Clone>(
     say: impl Fn(&T) -> String,
     width: f32,
 ) {
+    choice_of(ui, name, value, (all, &say), width, false);
+}
+
+/// A choice in a row of a form that Enter walks through: Enter leads on from it as from a box, and the space bar opens it.
+pub fn choice_in_row<T: PartialEq + Clone>(
+    ui: &mut Ui,
+    name: &str,
+    value: &mut T,
+    all: &[T],
+    say: impl Fn(&T) -> String,
+    width: f32,
+) {
+    choice_of(ui, name, value, (all, &say), width, true);
+}
+
+/// Enter leads on from a closed list that has the keyboard; whether it did.
+fn passes_on_enter(ui: &Ui, id: Id) -> bool {
+    let passes = ui.memory(|memory| memory.has_focus(id))
+        && !ComboBox::is_open(ui.ctx(), id)
+        && ui.input_mut(|input| input.consume_key(egui::Modifiers::NONE, egui::Key::Enter));
+    if passes {
+        ui.memory_mut(|memory| memory.surrender_focus(id));
+    }
+    passes
+}
+
+fn choice_of<T: PartialEq + Clone>(
+    ui: &mut Ui,
+    name: &str,
+    value: &mut T,
+    (all, say): (&[T], &impl Fn(&T) -> String),
+    width: f32,
+    passes: bool,
+) {
     let shown = say(value);
     // A list is no wider than its line.
     let line = if ui.layout().main_wrap() { ui.max_rect().width() } else { ui.available_width() };
@@ -639,9 +673,12 @@ pub fn choice<T: PartialEq + Clone>(
         return;
     }
     let mut is_chosen = false;
+    let mut is_passed = false;
     // In a slot of its own, since a long text would widen the box.
     let response = ui
         .allocate_ui_with_layout(slot, Layout::left_to_right(Align::Center), |ui| {
+            // As the list salts its own id.
+            is_passed = passes && passes_on_enter(ui, ui.make_persistent_id(egui::IdSalt::new(("choice", name))));
             ComboBox::from_id_salt(("choice", name))
                 .width(width)
                 // Half a row below the last whole one says that there are more.
@@ -649,7 +686,7 @@ pub fn choice<T: PartialEq + Clone>(
                 .truncate()
                 .selected_text(shown.clone())
                 .show_ui(ui, |ui| {
-                    let rows: Vec<String> = all.iter().map(&say).collect();
+                    let rows: Vec<String> = all.iter().map(say).collect();
                     let at = all.iter().position(|each| each == value);
                     // The keyboard chooses too, and then the list is done.
                     if let Some(each) = pick::rows(ui, &rows, at).and_then(|at| all.get(at)) {
@@ -665,7 +702,11 @@ pub fn choice<T: PartialEq + Clone>(
     if is_chosen && ui.input(|input| input.key_pressed(egui::Key::Enter) || input.key_pressed(egui::Key::Space)) {
         response.request_focus();
     }
-    claim(ui, name, &response, true);
+    if is_passed {
+        want_next(ui.ctx());
+    } else {
+        claim(ui, name, &response, true);
+    }
     let font = egui::TextStyle::Button.resolve(ui.style());
     let whole = ui.painter().layout_no_wrap(shown.clone(), font, egui::Color32::PLACEHOLDER).size().x;
     let spacing = ui.spacing();

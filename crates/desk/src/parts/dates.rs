@@ -1,23 +1,18 @@
-//! Days and moments in words, in the language of who reads them. Where the year stands too, the core has the words.
+//! Days and moments with shortened words, where the room is small. Whole ones are the core's.
 
 use jiff::civil::{Date, DateTime};
 use tankard_core::language::Say;
-use tankard_core::loads::card;
+use tankard_core::language::days::{self, clock};
 use tankard_core::t;
-
-/// "12 June".
-pub fn day_month(date: Date) -> String {
-    t!("parts-day-month", day = date.day(), month = card::month(date).aloud())
-}
 
 /// "Thu 12 June, 05:40".
 pub fn moment(at: DateTime) -> String {
     t!(
         "parts-moment",
-        weekday = short(&card::weekday(at.date())),
+        weekday = first_three(&days::weekday(at.date())),
         day = at.day(),
-        month = card::month(at.date()).aloud(),
-        time = at.strftime("%H:%M")
+        month = days::month(at.date()).aloud(),
+        time = clock(at)
     )
 }
 
@@ -25,11 +20,16 @@ pub fn moment(at: DateTime) -> String {
 pub fn weekday(date: Date) -> String {
     t!(
         "parts-weekday",
-        weekday = short(&card::weekday(date)),
+        weekday = first_three(&days::weekday(date)),
         day = date.day(),
-        month = card::month(date).aloud(),
+        month = days::month(date).aloud(),
         year = date.year()
     )
+}
+
+/// "12 Jun 2031", for columns.
+pub fn short(date: Date) -> String {
+    t!("parts-short-day", day = date.day(), month = first_three(&days::month(date)), year = date.year())
 }
 
 /// "12 Jun 2031, 05:40".
@@ -37,20 +37,20 @@ pub fn short_moment(at: DateTime) -> String {
     t!(
         "parts-short-moment",
         day = at.day(),
-        month = short(&card::month(at.date())),
+        month = first_three(&days::month(at.date())),
         year = at.year(),
-        time = at.strftime("%H:%M")
+        time = clock(at)
     )
 }
 
 /// The first three letters of a month or a day of the week, as both languages shorten them.
-fn short(word: &Say) -> String {
+fn first_three(word: &Say) -> String {
     word.aloud().chars().take(3).collect()
 }
 
 #[cfg(test)]
 mod tests {
-    use super::{day_month, moment, short_moment, weekday};
+    use super::{moment, short, short_moment, weekday};
     use jiff::civil::date;
     use tankard_core::language::{Language, speaking};
 
@@ -58,8 +58,8 @@ mod tests {
     fn days_are_said_in_both_languages() {
         let at = date(2031, 6, 12).at(5, 40, 0, 0);
         assert_eq!(
-            [day_month(at.date()), moment(at), weekday(at.date()), short_moment(at)],
-            ["12 June", "Thu 12 June, 05:40", "Thu 12 June 2031", "12 Jun 2031, 05:40"]
+            [short(at.date()), moment(at), weekday(at.date()), short_moment(at)],
+            ["12 Jun 2031", "Thu 12 June, 05:40", "Thu 12 June 2031", "12 Jun 2031, 05:40"]
         );
         speaking(Language::Spanish, || {
             assert_eq!(moment(at), "jue 12 de junio, 05:40");

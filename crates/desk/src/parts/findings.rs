@@ -2,22 +2,23 @@
 //! speaks of.
 
 use egui::{Sense, Stroke, Ui, Vec2};
-use tankard_core::finding::{Finding, Level, Subject};
+use tankard_core::finding::{Finding, Level};
 use tankard_core::t;
 
 use super::{mark, offers};
+use crate::app::landing::Led;
 use crate::guide::{self, places};
 use crate::look;
 
-/// Shows findings; gives the subject of the one that was clicked.
-pub fn show(ui: &mut Ui, findings: &[Finding]) -> Option<Subject> {
+/// Shows findings; gives where the one leads that was clicked.
+pub fn show(ui: &mut Ui, findings: &[Finding]) -> Option<Led> {
     let mut led = None;
     // A figure that was typed wrongly brings others with it, so of each level what was probably meant comes first.
     let mut sorted: Vec<&Finding> = findings.iter().collect();
     sorted.sort_by_key(|finding| (std::cmp::Reverse(finding.level), finding.offers.is_empty()));
     for finding in sorted {
         if one(ui, finding) {
-            led = Some(finding.about.clone());
+            led = Some(Led::by(finding));
         }
         if !finding.offers.is_empty() {
             ui.horizontal_top(|ui| {

@@ -30,6 +30,35 @@ pub fn taken(ctx: &Context) -> Option<Offer> {
     ctx.data_mut(|data| data.remove_temp::<Option<Offer>>(wanted())).flatten()
 }
 
+fn asked() -> Id {
+    Id::unique("tankard slot whose box is to take the keyboard")
+}
+
+/// How many frames a box may keep one waiting.
+const PATIENCE: u64 = 30;
+
+/// Gives the keyboard to the box of a slot as soon as it is drawn.
+pub fn want(ctx: &Context, slot: &Slot) {
+    let until = ctx.cumulative_pass_nr() + PATIENCE;
+    ctx.data_mut(|data| data.insert_temp(asked(), (slot.clone(), until)));
+    ctx.request_repaint();
+}
+
+/// Gives the keyboard to a box that was just drawn where it is this one that is wanted.
+fn claim(ui: &mut Ui, name: &str, slot: &Slot) {
+    let Some((wanted, until)) = ui.data(|data| data.get_temp::<(Slot, u64)>(asked())) else { return };
+    if wanted != *slot && ui.ctx().cumulative_pass_nr() <= until {
+        return;
+    }
+    ui.data_mut(|data| data.remove::<(Slot, u64)>(asked()));
+    if wanted == *slot {
+        boxes::focus(ui, name);
+        if let Some(response) = ui.ctx().read_response(boxes::edit_id(ui, name)) {
+            response.scroll_to_me(Some(egui::Align::Center));
+        }
+    }
+}
+
 fn take(ctx: &Context, offer: &Offer) {
     ctx.data_mut(|data| data.insert_temp(wanted(), Some(offer.clone())));
     ctx.request_repaint();
@@ -60,6 +89,7 @@ fn act(ui: &mut Ui, offer: &Offer) -> bool {
 /// What is offered for a box that was just drawn under this name in the same place: an outline, and while the box is in use what to take
 /// below it, which moves nothing.
 pub fn at_box(ui: &mut Ui, name: &str, slot: &Slot) {
+    claim(ui, name, slot);
     let ctx = ui.ctx().clone();
     let all: Vec<Offer> = ctx.data(|data| data.get_temp(shown())).unwrap_or_default();
     let offers: Vec<Offer> = all.into_iter().filter(|offer| offer.is_for(slot)).collect();

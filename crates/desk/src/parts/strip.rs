@@ -3,6 +3,7 @@
 
 use egui::{Align2, Id, Pos2, Rect, Sense, Stroke, StrokeKind, Ui, Vec2};
 use jiff::civil::{Date, DateTime};
+use tankard_core::language::days::clock;
 use tankard_core::quantity::Duration;
 use tankard_core::t;
 use tankard_core::weather::{JudgedHour, Span, Verdict};
@@ -10,7 +11,6 @@ use tankard_core::weather::{JudgedHour, Span, Verdict};
 use super::hatch;
 use crate::keys::strip as keys;
 use crate::look;
-use crate::report::words::clock;
 
 /// Room for the bracket over the cells.
 const ABOVE: f32 = 24.0;

@@ -5,7 +5,7 @@ use std::fmt::Write;
 use serde_json::{Value, json};
 use tankard_core::day::{DayCost, DayPlan, RigDay, Slot};
 use tankard_core::farm::Farm;
-use tankard_core::loads::card::long_date;
+use tankard_core::language::days::long_date;
 use tankard_core::quantity::Duration;
 use tankard_core::t;
 

@@ -6,7 +6,7 @@ use jiff::civil::Date;
 use rust_decimal::prelude::ToPrimitive;
 use serde_json::{Map, Value, json};
 use tankard_core::farm::{CarrierKind, Farm};
-use tankard_core::loads::card::long_date;
+use tankard_core::language::days::long_date;
 use tankard_core::quantity::{Amount, Money, Quantity, Units};
 use tankard_core::stock::needs::{from_day, of_day};
 use tankard_core::stock::{Need, Needs, Nurse, Purchase, WaterNeed, buy};

@@ -4,8 +4,8 @@ use std::fmt::Write;
 
 use tankard_core::farm::Farm;
 use tankard_core::finding::Finding;
+use tankard_core::language::days::long_date;
 use tankard_core::loads::FillStep;
-use tankard_core::loads::card::long_date;
 use tankard_core::mix::choice::per_ground;
 use tankard_core::plan::{Plan, not_judged};
 use tankard_core::plausible::{Offer, either};

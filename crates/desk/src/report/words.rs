@@ -1,6 +1,5 @@
 //! What the plan says of rig and hours in words, for the screen and for the terminal.
 
-use jiff::civil::DateTime;
 use tankard_core::day::{RigDay, Slot};
 use tankard_core::farm::Farm;
 use tankard_core::finding::Basis;
@@ -144,11 +143,6 @@ pub fn share(percent: f64) -> String {
         _ => 3,
     };
     format!("{percent:.decimals$} %")
-}
-
-/// "05:40".
-pub fn clock(time: DateTime) -> String {
-    time.strftime("%H:%M").to_string()
 }
 
 /// The answer in a line: the best span, or why there is none.

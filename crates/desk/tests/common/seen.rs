@@ -153,6 +153,20 @@ impl Seen {
         self.above.iter().any(|above| above.intersects(rect))
     }
 
+    /// Days that are said by figures alone, outside of the boxes in which they are typed so.
+    pub(crate) fn days_by_figures(&self) -> Vec<String> {
+        let is_day = |word: &str| {
+            let is_figures = |part: &str, many| part.len() == many && part.chars().all(|sign| sign.is_ascii_digit());
+            matches!(*word.split('-').collect::<Vec<_>>(), [year, month, day]
+                if is_figures(year, 4) && is_figures(month, 2) && is_figures(day, 2))
+        };
+        let ends = |sign: char| sign.is_whitespace() || matches!(sign, ',' | ';' | '.' | ':' | '(' | ')' | '"');
+        let said_so = self.words.iter().filter(|words| {
+            words.text.split(ends).any(is_day) && !self.part_of(words).is_some_and(|part| is_box(part.role))
+        });
+        said_so.map(|words| said(format_args!("a day by figures"), &words.text, words.ink)).collect()
+    }
+
     /// Words and parts that are cut off with nothing to scroll to.
     pub(crate) fn cut_off(&self) -> Vec<String> {
         let mut found = Vec::new();

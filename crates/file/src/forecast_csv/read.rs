@@ -5,6 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use jiff::civil::DateTime;
 use jiff::tz::{AmbiguousOffset, TimeZone};
 use tankard_core::farm::{FileLayout, Holds, Hour};
+use tankard_core::language::days::clock;
 use tankard_core::t;
 
 use super::cell::Column;
@@ -284,7 +285,7 @@ fn settle_twice(found: &mut Vec<Found>, refused: &mut Vec<Refused>) {
             one.hour.again = !seen.insert(one.hour.at);
             return true;
         }
-        let why = t!("file-the-clock-shows-twice-in-this", time = one.hour.at.strftime("%H:%M"));
+        let why = t!("file-the-clock-shows-twice-in-this", time = clock(one.hour.at));
         refused.push(Refused { line: one.line, why });
         false
     });

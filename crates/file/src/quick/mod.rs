@@ -1,4 +1,4 @@
-//! The quick reader: farms as this program writes them, records in blocks beside one another.
+//! The quick reader, and the quick writer (`write.rs`): farms as this program writes them, records in blocks beside one another.
 //!
 //! RON's own reader takes two thirds of the time it takes to open a large farm to go over blanks and words letter by letter. This one reads
 //! what the program writes, however it is laid out and with comments, and nothing else: whatever it does not know makes it give up, and then
@@ -6,6 +6,7 @@
 
 mod blocks;
 mod text;
+mod write;
 
 use std::io::{self, Read};
 use std::num::NonZero;
@@ -20,6 +21,8 @@ use tankard_core::progress::Tell;
 use crate::stamp::Stamp;
 use blocks::{Block, Blocks};
 use text::{GivesUp, Text};
+
+pub(crate) use write::write;
 
 /// How much of a text is read at a time; below twice that threads are not worth their while.
 const SIZE: usize = 1 << 20;

@@ -19,7 +19,7 @@ pub use read::{Coming, OwnError, Reading, is_own, is_own_file, open, read};
 pub(crate) use write::cost;
 pub use write::{write, write_told};
 
-/// A time of day: hours and minutes, and the rest where there is any.
+/// A time of day as the file has it, which does not follow how people read one: hours and minutes, and the rest where there is any.
 fn time_text(time: Time) -> String {
     let is_whole = time.second() == 0 && time.subsec_nanosecond() == 0;
     if is_whole { time.strftime("%H:%M").to_string() } else { time.to_string() }

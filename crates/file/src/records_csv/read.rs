@@ -167,7 +167,7 @@ fn read_told(bytes: &[u8], tell: &Tell<'_>) -> Result<Reading, OwnError> {
                 reading.records.push(Coming { id, record, line: rows.first().map_or(0, |row| row.line) });
             }
             Err(wrong) => {
-                let beside = |first| t!("file-it-is-of-the-record-of", id = id, first = first);
+                let beside = |first: u64| t!("file-it-is-of-the-record-of", id = id, first = first);
                 reading.refused.extend(refuse_all(rows.iter().map(|row| row.line), &wrong, beside));
             }
         }

@@ -85,7 +85,7 @@ pub fn preview_told(
         match reader.record(group) {
             Ok(record) => preview.records.push(Coming { record, lines }),
             Err(wrong) => {
-                let beside = |first| t!("file-it-is-one-record-with-line", first = first);
+                let beside = |first: u64| t!("file-it-is-one-record-with-line", first = first);
                 preview.refused.extend(refuse_all(lines, &wrong, beside));
             }
         }

@@ -2,7 +2,7 @@
 
 use jiff::civil::Date;
 use tankard_core::farm::Farm;
-use tankard_core::loads::card::short_date;
+use tankard_core::language::days::short_date;
 use tankard_core::progress::{Cancelled, Tell, untold};
 use tankard_core::season::review::words::{self, by_number};
 use tankard_core::season::review::{Choice, Figures, Index, Picked, Review, review};

@@ -2,6 +2,7 @@
 
 use std::cmp::Ordering;
 
+use tankard_core::language::days::short_date;
 use tankard_core::progress::{Cancelled, Tell};
 use tankard_core::quantity::number::show;
 use tankard_core::season::review::figures::{error, whole};
@@ -221,7 +222,7 @@ fn numbers(all: &[(&str, &Option<Errors>); 3]) -> Part {
 
 fn worst(planned: &Planned) -> Part {
     let rows = planned.worst.iter().map(|worst| {
-        Row::of(vec![format!("{}, {}", worst.date, worst.name), worst.product.clone(), error(worst.error)])
+        Row::of(vec![format!("{}, {}", short_date(worst.date), worst.name), worst.product.clone(), error(worst.error)])
     });
     let columns = vec![
         words(t!("paper-column-record"), 1.6),

@@ -8,8 +8,9 @@ use crate::farm::{Farm, Field, Id, Neighbour};
 use crate::ground::side_on_card;
 use crate::label::when::Situation;
 use crate::label::{harvest, listed, once};
+use crate::language::days::{clock, long_date, short_date, weekday};
 use crate::language::t;
-use crate::loads::card::{long_date, longest_re_entry, re_entry_hours, short_date, weekday};
+use crate::loads::card::{longest_re_entry, re_entry_hours};
 use crate::season::Log;
 use crate::season::binds::{Binds, binds};
 use crate::season::field::re_entry;
@@ -132,7 +133,7 @@ fn enter(here: &[&OfDay], before: Option<(DateTime, String)>, date: Date, zone: 
 fn moment(at: DateTime, day: Date) -> String {
     let days = day.until(at.date()).map_or(i32::MAX, |span| span.get_days());
     let name = if days < 7 { weekday(at.date()).aloud() } else { long_date(at.date()) };
-    format!("{name} {}", at.strftime("%H:%M"))
+    format!("{name} {}", clock(at))
 }
 
 /// The latest of the days that the labels keep to harvest, those of records on the field among them.

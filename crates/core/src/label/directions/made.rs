@@ -8,7 +8,9 @@ use super::units::Measure;
 use super::{adjuvants, lists};
 use crate::farm::{Period, Product, Says};
 use crate::language::t;
+use crate::mix::actives;
 use crate::quantity::{AsTyped, CarrierRate, Quantity, Rate};
+use crate::words::named_in;
 
 /// What a phrase comes to, each with what is to be said of it.
 pub(super) type Made = Vec<(Becomes, &'static str)>;
@@ -53,14 +55,14 @@ pub(super) fn made(says: Phrase, caught: &[Catch], of: &Of) -> Result<Made, Stri
     match says {
         Phrase::Rate => {
             let (least, most, note) = both(figure(0)?, rate_unit(figure(0)?).ok_or_else(unread)?).ok_or_else(unread)?;
-            of_active(&most, product)?;
+            of_active(&most, product, of.text)?;
             Ok(vec![(Becomes::Says(Says::Rate { least: Some(least), most: Some(most) }), note)])
         }
         Phrase::RateLeast | Phrase::RateMost => {
             let figure = figure(0)?;
             let end: AsTyped<Rate> =
                 quantity(&figure.most, rate_unit(figure).ok_or_else(unread)?).ok_or_else(unread)?;
-            of_active(&end, product)?;
+            of_active(&end, product, of.text)?;
             let is_least = says == Phrase::RateLeast;
             let (least, most) = if is_least { (Some(end), None) } else { (None, Some(end)) };
             one(Says::Rate { least, most })
@@ -92,7 +94,7 @@ pub(super) fn made(says: Phrase, caught: &[Catch], of: &Of) -> Result<Made, Stri
                 quantity(&figure.most, rate_unit(figure).ok_or_else(unread)?).ok_or_else(unread)?;
             let (per, note) = period(caught);
             Ok(vec![(
-                Becomes::Says(match of_active(&most, product)? {
+                Becomes::Says(match of_active(&most, product, of.text)? {
                     Some(active) => Says::ActiveSeasonTotal { active, most, per },
                     None => Says::SeasonTotal { most, per },
                 }),
@@ -300,14 +302,21 @@ pub(super) fn both<Q: Quantity>(figure: &Figure, unit: &str) -> Option<(AsTyped<
 }
 
 /// The active that a rate counts; none where it counts the product.
-fn of_active(rate: &AsTyped<Rate>, product: &Product) -> Result<Option<String>, String> {
+fn of_active(rate: &AsTyped<Rate>, product: &Product, text: &str) -> Result<Option<String>, String> {
     if !matches!(rate.value(), Rate::ActivePerArea(..) | Rate::ActivePerSpray(..)) {
         return Ok(None);
     }
     match product.actives.as_slice() {
-        [only] if !only.name.trim().is_empty() => Ok(Some(only.name.clone())),
+        // A sentence that names another active counts that one, or all of its products.
+        [only] if !only.name.trim().is_empty() && !names_another(text, &only.name) => Ok(Some(only.name.clone())),
         _ => Err(t!("label-it-counts-an-active-that-is").to_owned()),
     }
+}
+
+/// Whether a text names an active of the table beside one.
+fn names_another(text: &str, own: &str) -> bool {
+    let names = || actives::table().iter().flat_map(actives::ActiveFacts::names);
+    names().any(|name| named_in(name, text) && !named_in(name, own) && !actives::same(name, own))
 }
 
 /// Over what is counted, and what is to be said of it.

@@ -10,8 +10,8 @@
 //! The rooms: `sentences` cuts the text, `tokens` a sentence, `items` finds words and figures in it, `units` what a figure measures,
 //! `brackets` amounts said once more, `clauses` what is forbidden twice; `table` is the table of phrases and `phrases` how one fits, `lists`
 //! catches what is no figure, `build` reads a sentence, `made` makes statements of what was caught (`adjuvants` those on adjuvants),
-//! `crops` for which crop they are, `headings` what stands over them, `settle` what they come to together, [`against`] what the form holds
-//! already.
+//! `crops` for which crop they are, `headings` what stands over them, `settle` what they come to together, `kinds` where in the form
+//! what was left belongs, [`against`] what the form holds already.
 
 mod adjuvants;
 pub mod against;
@@ -21,6 +21,7 @@ mod clauses;
 mod crops;
 mod headings;
 mod items;
+mod kinds;
 mod lists;
 mod made;
 mod phrases;
@@ -36,6 +37,8 @@ use crate::farm::{Product, Statement};
 use crate::language::t;
 use crate::quantity::Units;
 use build::Caught;
+
+pub use kinds::Kind;
 
 /// A longer text is no label; what is behind this many bytes is left.
 const MOST_TEXT: usize = 200_000;
@@ -78,11 +81,13 @@ pub struct Left {
     pub why: String,
     /// Whether it has a figure or a word that limits are written with: not, only, must, before, unless, avoid, wear…
     pub has_limit: bool,
+    /// The kind of statement it belongs to by its words; `None` where they do not tell.
+    pub kind: Option<Kind>,
 }
 
 impl Left {
     fn new(sentence: &str, why: String) -> Self {
-        Self { sentence: sentence.to_owned(), why, has_limit: build::has_limit(sentence) }
+        Self { sentence: sentence.to_owned(), why, has_limit: build::has_limit(sentence), kind: kinds::of(sentence) }
     }
 }
 
@@ -140,7 +145,7 @@ pub fn read(text: &str, product: &Product, units: Units) -> Reading {
     if !behind.trim().is_empty() {
         let sentence = format!("{}…", behind.chars().take(60).collect::<String>());
         let why = t!("label-the-text-is-too-long-to").to_owned();
-        reading.left.insert(0, Left { sentence, why, has_limit: true });
+        reading.left.insert(0, Left { sentence, why, has_limit: true, kind: None });
     }
     reading
 }

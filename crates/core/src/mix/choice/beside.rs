@@ -6,7 +6,7 @@ use super::words::{basis_of, either};
 use super::{Choice, Role, dose};
 use crate::farm::label::{Says, Stance, When};
 use crate::farm::{AdjuvantClass, Charge, Statement};
-use crate::finding::{Basis, Finding, Subject};
+use crate::finding::{Basis, Finding, Subject, TypedAt};
 use crate::language::{self, t};
 use crate::mix::guidance;
 use crate::mix::line::PlannedLine;
@@ -83,7 +83,8 @@ pub(super) fn untyped_surfactant(ground: &Ground<'_>, voice: &Voice, findings: &
                 t!("mix-whether-holds-a-surfactant-of-its", name = voice.name),
                 basis,
             )
-            .hint(t!("mix-type-on-its-page-whether-the")),
+            .hint(t!("mix-type-on-its-page-whether-the"))
+            .at(TypedAt::Surfactant),
         );
     }
 }

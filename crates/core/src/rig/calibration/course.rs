@@ -6,7 +6,7 @@
 use super::{Calibrated, Measured, against, apart, beyond, limits, seconds, speed_of};
 use crate::finding::Finding;
 use crate::language::t;
-use crate::quantity::{AsTyped, Duration, Length, Quantity, Speed};
+use crate::quantity::{AsTyped, Duration, Length, Quantity, Speed, Units};
 use crate::working::Working;
 
 /// Speed is the length ÷ the mean of the times.
@@ -18,8 +18,12 @@ pub(crate) fn judge(
     out: &mut Calibrated,
 ) {
     let units = measured.units;
+    let metric = units == Units::Metric;
     if length.is_zero() {
-        out.findings.push(measured.lacks(t!("rig-the-course-has-no-length-so"), t!("rig-type-its-length-such-as-300")));
+        out.findings.push(measured.lacks(
+            t!("rig-the-course-has-no-length-so"),
+            &t!("rig-type-its-length-such-as-300", example = if metric { "100 m" } else { "300 ft" }),
+        ));
         return;
     }
     if times.is_empty() || times.iter().any(|time| time.is_zero()) {

@@ -5,19 +5,23 @@ use crate::farm::Layout;
 use crate::finding::{Basis, Finding};
 use crate::language::t;
 use crate::quantity::number::show;
-use crate::quantity::{Area, CarrierRate, Quantity, Volume};
+use crate::quantity::{Area, CarrierRate, Quantity, Units, Volume};
+use crate::typed::example;
 use crate::working::Working;
 
 /// Volume over ground is what was used ÷ the ground.
 pub(crate) fn judge(measured: &Measured, area: Area, used: Volume, set_to: Option<CarrierRate>, out: &mut Calibrated) {
     let units = measured.units;
+    let metric = units == Units::Metric;
     if used.is_zero() {
         out.findings.push(measured.lacks(t!("rig-nothing-was-sprayed"), t!("rig-type-what-it-took-to-fill")));
         return;
     }
     let Some(rate) = used.spread(area) else {
-        out.findings
-            .push(measured.lacks(t!("rig-no-ground-was-sprayed-so-the"), t!("rig-type-the-ground-that-was-sprayed")));
+        out.findings.push(measured.lacks(
+            t!("rig-no-ground-was-sprayed-so-the"),
+            &t!("rig-type-the-ground-that-was-sprayed", example = if metric { "1 ha" } else { "2 ac" }),
+        ));
         return;
     };
     let carrier = CarrierRate::from_litres_per_hectare(rate.to_litres_per_hectare());
@@ -53,7 +57,10 @@ pub(crate) fn judge(measured: &Measured, area: Area, used: Volume, set_to: Optio
                     );
                 }
             }
-            _ => out.findings.push(measured.lacks(t!("rig-the-rig-was-set-to-no"), t!("rig-type-what-it-was-set-to"))),
+            _ => out.findings.push(measured.lacks(
+                t!("rig-the-rig-was-set-to-no"),
+                &t!("rig-type-what-it-was-set-to", example = example::<CarrierRate>(units)),
+            )),
         }
     }
     out.workings.push(working);

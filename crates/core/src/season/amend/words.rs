@@ -4,7 +4,7 @@ use serde_json::Value;
 
 use super::changes::{Misfit, parts, value_of};
 use crate::farm::{Change, Record, Said};
-use crate::language::t;
+use crate::language::{days, t};
 use crate::season::seal;
 use crate::words::capital;
 
@@ -18,7 +18,9 @@ pub(super) fn told(change: &Change, content: &Value) -> String {
     let was = change.was.as_ref().and_then(value_of);
     let is = change.is.as_ref().and_then(value_of);
     let what = place(&change.what, content);
-    let shown = |value: &Option<Value>| value.as_ref().map_or_else(|| t!("season-it-is-nothing").to_owned(), text);
+    let shown = |value: &Option<Value>| {
+        value.as_ref().map_or_else(|| t!("season-it-is-nothing").to_owned(), |value| text_of(&change.what, value))
+    };
     if is_part_of_a_list(&change.what) {
         match (&was, &is) {
             (None, Some(is)) => return t!("season-put-in", what = what, is = text(is)),
@@ -32,7 +34,8 @@ pub(super) fn told(change: &Change, content: &Value) -> String {
 /// What an amendment says and what stands there: "that Area of Mill field is 70 ac, and 71 ac stands there".
 pub(in crate::season) fn misfit(misfit: &Misfit, content: &Value) -> String {
     let shown = |said: &Option<Said>| {
-        said.as_ref().and_then(value_of).as_ref().map_or_else(|| t!("season-it-is-nothing").to_owned(), text)
+        let value = said.as_ref().and_then(value_of);
+        value.map_or_else(|| t!("season-it-is-nothing").to_owned(), |value| text_of(&misfit.what, &value))
     };
     let what = place(&misfit.what, content);
     t!("season-that-is-and-stands-there", what = what, said = shown(&misfit.said), stands = shown(&misfit.stands))
@@ -201,6 +204,13 @@ fn of_customer(name: &str) -> String {
     }
 }
 
+/// A value in words. A day is told by its place: a person may have typed one as a lot.
+fn text_of(pointer: &str, value: &Value) -> String {
+    let is_day = matches!(pointer.rsplit('/').next(), Some("date" | "planted" | "copied"));
+    let day = value.as_str().filter(|_| is_day).and_then(|text| text.parse::<jiff::civil::Date>().ok());
+    day.map_or_else(|| text(value), days::short_date)
+}
+
 /// A value in words. Of a field or a product its name and how much of it.
 fn text(value: &Value) -> String {
     match value {
@@ -221,16 +231,16 @@ fn text(value: &Value) -> String {
     }
 }
 
-/// A time of day without seconds that are none, a moment with a space in it; any other text as it is.
+/// A time of day or a moment as people read it; with seconds where it has some, and any other text as it is.
 fn clock(text: &str) -> String {
     use jiff::civil::{DateTime, Time};
-    let bytes = text.len();
-    if bytes == 8 && text.parse::<Time>().is_ok() {
-        return text.strip_suffix(":00").unwrap_or(text).to_owned();
+    let is_whole = text.ends_with(":00");
+    if text.len() == 8 && is_whole {
+        return text.parse::<Time>().map_or_else(|_| text.to_owned(), days::clock);
     }
-    if bytes >= 19 && text.contains('T') && text.parse::<DateTime>().is_ok() {
-        let text = text.replacen('T', " ", 1);
-        return text.strip_suffix(":00").unwrap_or(&text).to_owned();
+    match text.parse::<DateTime>() {
+        Ok(at) if text.len() == 19 && is_whole => days::moment(at),
+        Ok(_) if text.len() >= 19 => text.replacen('T', " ", 1),
+        _ => text.to_owned(),
     }
-    text.to_owned()
 }

@@ -8,8 +8,8 @@ use super::re_entry;
 use crate::farm::{Farm, Field, Id, Record};
 use crate::finding::{Basis, Level};
 use crate::label::plant_back::planted_too_early;
+use crate::language::days::{moment, short_date};
 use crate::language::t;
-use crate::loads::card::short_date;
 use crate::season::Log;
 use crate::season::binds::{Binds, binds};
 use crate::season::keep_out::DAYS;
@@ -81,7 +81,7 @@ impl Until {
         match self {
             Self::Day(Date::MAX) => t!("season-beyond-the-calendar").to_owned(),
             Self::Day(day) => short_date(day),
-            Self::Moment(at) => format!("{} {}", short_date(at.date()), at.strftime("%H:%M")),
+            Self::Moment(at) => moment(at),
             Self::NextCrop => t!("season-the-next-crop").to_owned(),
             Self::Harvest(_) => t!("season-after-the-harvest").to_owned(),
             Self::Open => t!("season-see-the-label").to_owned(),

@@ -170,6 +170,10 @@ fn what_is_left_of_a_pass_is_what_no_record_covers() {
         15.0,
         1e-9,
     );
+    // All loads may be filled while ground is left.
+    farm.records["first"].loads = Some(3);
+    assert_eq!(Portion::rest(&farm, &Log::of(&farm), &plan).unwrap().loads, None);
+    farm.records["first"].loads = Some(2);
     let second = put(&mut farm, "second", &rest);
     assert_eq!(second.fields["hill"].planned, Some(second.fields["hill"].area.clone()));
     assert_eq!(Portion::rest(&farm, &Log::of(&farm), &plan), None);

@@ -8,6 +8,7 @@ use serde::Deserialize;
 
 use crate::farm::Record;
 use crate::label::harvest::after_days;
+use crate::language::days::{moment, short_date};
 use crate::language::t;
 
 /// By when something is due.
@@ -92,10 +93,6 @@ pub struct Deadline {
 
 impl fmt::Display for Deadline {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(f, "{}", self.day)?;
-        match self.time {
-            Some(time) => write!(f, " {}", time.strftime("%H:%M")),
-            None => Ok(()),
-        }
+        f.write_str(&self.time.map_or_else(|| short_date(self.day), |time| moment(self.day.to_datetime(time))))
     }
 }

@@ -1,5 +1,6 @@
 //! The elements of a record that a rule may ask for, each reading one fact of the record.
 
+use crate::language::days::{clock, short_date};
 use crate::language::{plain, t};
 use serde::Deserialize;
 
@@ -278,7 +279,7 @@ impl Element {
             Self::Bbch => by_field(record, |field| {
                 filled(&field.stage).filter(|stage| matches!(Stage::read(stage), Some(Stage::Bbch(_))))
             }),
-            Self::Planted => by_field(record, |field| field.planted.map(|day| day.to_string())),
+            Self::Planted => by_field(record, |field| field.planted.map(short_date)),
             Self::Product => by_line(lines, |line| Some(line.name.to_string()).filter(|name| !name.trim().is_empty())),
             Self::Registration => of_pesticides(farm, lines, |line| filled(&line.registration)),
             Self::Actives => of_pesticides(farm, lines, |line| {
@@ -311,9 +312,9 @@ impl Element {
                 Err(_) if !record.fields.is_empty() => Ok(t!("season-surface").to_owned()),
                 typed => typed,
             },
-            Self::Date => Ok(record.date.to_string()),
-            Self::Start => record.start.map(|time| time.strftime("%H:%M").to_string()).ok_or(Lack::Itself),
-            Self::End => record.end.map(|time| time.strftime("%H:%M").to_string()).ok_or(Lack::Itself),
+            Self::Date => Ok(short_date(record.date)),
+            Self::Start => record.start.map(clock).ok_or(Lack::Itself),
+            Self::End => record.end.map(clock).ok_or(Lack::Itself),
             Self::Wind => typed(record.wind.as_ref()),
             Self::WindFrom => word(&record.wind_from),
             Self::WindAtEnd => {
@@ -372,7 +373,7 @@ impl Element {
             Self::CustomerPhone => customer(|customer| &customer.phone),
             Self::CustomerCopy => {
                 let copied = record.customer.as_ref().and_then(|customer| customer.copied);
-                copied.map(|day| day.to_string()).ok_or(Lack::Itself)
+                copied.map(short_date).ok_or(Lack::Itself)
             }
             Self::Holder => word(&keeping.holder),
             Self::HolderAddress => word(&keeping.address),
@@ -386,7 +387,7 @@ impl Element {
 fn wind_changes(record: &Record) -> Result<String, Lack> {
     let (mut held, mut lacking) = (Vec::new(), Vec::new());
     for reading in &record.readings {
-        let at = reading.at.map_or(t!("season-a-later-reading").to_owned(), |at| at.strftime("%H:%M").to_string());
+        let at = reading.at.map_or(t!("season-a-later-reading").to_owned(), clock);
         match (&reading.wind, filled(&reading.wind_from)) {
             (Some(wind), Some(from)) => held.push(t!("season-at-wind-from-from", at = at, wind = wind, from = from)),
             _ => lacking.push(at),

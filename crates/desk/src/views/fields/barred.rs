@@ -2,7 +2,7 @@
 
 use egui::{Label, Ui};
 use tankard_core::farm::{Farm, Field, Id};
-use tankard_core::loads::card::short_date;
+use tankard_core::language::days::short_date;
 use tankard_core::season::field::{Barred, Because, Following, NextCrop, Until};
 use tankard_core::t;
 

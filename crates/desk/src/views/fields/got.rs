@@ -3,7 +3,7 @@
 use egui::{Label, Ui};
 use tankard_core::farm::{Farm, Id, ProductKind};
 use tankard_core::finding::Level;
-use tankard_core::loads::card::short_date;
+use tankard_core::language::days::short_date;
 use tankard_core::quantity::Quantity;
 use tankard_core::season::field::{CropYear, Sprayed};
 use tankard_core::season::review::words::again;

@@ -2,6 +2,7 @@
 
 use egui::{Label, ScrollArea, Sense, Stroke, Ui, Vec2};
 use tankard_core::farm::{Farm, Field, Id};
+use tankard_core::language::days::day_month;
 use tankard_core::plausible::Slot;
 use tankard_core::quantity::{Area, AsTyped, Quantity, Units};
 use tankard_core::season::Log;
@@ -10,7 +11,7 @@ use tankard_core::t;
 use crate::app::Desk;
 use crate::command::Command;
 use crate::look;
-use crate::parts::dates::day_month;
+
 use crate::parts::{boxes, lists, offers};
 
 /// Room between two columns.

@@ -4,7 +4,7 @@ use egui::{ScrollArea, Ui};
 use jiff::civil::DateTime;
 use tankard_core::farm::{Farm, Field, Id};
 use tankard_core::finding::{Level, Subject};
-use tankard_core::loads::card::short_date;
+use tankard_core::language::days::{clock, short_date};
 use tankard_core::quantity::{AsTyped, Quantity};
 use tankard_core::season::field::FieldPage;
 use tankard_core::t;
@@ -87,7 +87,7 @@ fn as_of(ui: &mut Ui, now: DateTime, is_later: bool) {
     let words = if is_later {
         t!("fields-as-on-the-evening-of-the", day = day)
     } else {
-        t!("fields-as-on-day-strftime", day = day, time = now.strftime("%H:%M"))
+        t!("fields-as-on-day-strftime", day = day, time = clock(now))
     };
     ui.label(look::soft(ui, t!("fields-as-typed-from-the-labels-the", words = words)));
     ui.add_space(4.0);

@@ -62,7 +62,7 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, mut form: Form) -> Option<Form>
             ui.label(t!("season-log-records-passes-and-cards-stay-in"));
             if !form.told.1.is_empty() {
                 ui.add_space(look::GRID);
-                lead = findings::show(ui, &form.told.1);
+                lead = findings::show(ui, &form.told.1).map(|led| led.about);
             }
             ui.add_space(look::GRID);
             fields(desk, ui, &mut form);

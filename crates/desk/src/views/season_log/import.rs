@@ -7,6 +7,7 @@ use std::sync::Arc;
 use egui::{Label, Margin, ScrollArea, Ui};
 use tankard_core::farm::{Farm, Record};
 use tankard_core::finding::Level;
+use tankard_core::language::days::clock;
 use tankard_core::progress::Cancelled;
 use tankard_core::quantity::Units;
 use tankard_core::t;
@@ -18,7 +19,7 @@ use super::Season;
 use crate::app::{Desk, Failed, Going, Task};
 use crate::command::View;
 use crate::look;
-use crate::parts::{boxes, figures, left_out, mark};
+use crate::parts::{boxes, dates, figures, left_out, mark};
 use crate::views::tank_loads::cell;
 
 /// The name under which a file of records is looked at.
@@ -403,10 +404,10 @@ fn records(ui: &mut Ui, records: &[(u64, &Record)], from: &mut usize, units: Uni
             Some((_, only)) if record.fields.len() == 1 => only.area.to_string(),
             _ => figures::area(record.area(), units),
         };
-        let start = record.start.map(|time| time.strftime("%H:%M").to_string()).unwrap_or_default();
+        let start = record.start.map(clock).unwrap_or_default();
         row(
             ui,
-            [line.to_string(), record.date.to_string(), start, fields.join(", "), area, products.join("; ")],
+            [line.to_string(), dates::short(record.date), start, fields.join(", "), area, products.join("; ")],
             false,
         );
     }

@@ -4,6 +4,7 @@ use egui::{Align, Color32, Id, Label, Layout, Rect, RichText, Sense, Stroke, Ui,
 use egui_extras::{Column, TableBuilder, TableRow};
 use jiff::civil::Date;
 use tankard_core::farm::{Farm, Record};
+use tankard_core::language::days::short_date;
 use tankard_core::season::profile::Open;
 use tankard_core::season::review::words::month;
 use tankard_core::t;
@@ -279,7 +280,7 @@ fn face(ui: &Ui, id: &str, record: &Record, chosen: bool, right: f32, open: &[St
     }
     response.widget_info(|| {
         let words = if open.is_empty() {
-            format!("{}, {}", record.date, record.name)
+            format!("{}, {}", short_date(record.date), record.name)
         } else {
             t!("season-log-still-open-open", date = record.date, name = record.name, open = open.join(", "))
         };

@@ -4,6 +4,7 @@ use std::rc::Rc;
 
 use egui::{Margin, ScrollArea, Ui};
 use tankard_core::farm::{Farm, Id, Plot, Record, Trial};
+use tankard_core::language::days::short_date;
 use tankard_core::quantity::number;
 use tankard_core::season::review::words::{band, by_pairs, effect, no_cause};
 use tankard_core::season::trials::{Judged, judge, pair_up};
@@ -334,7 +335,7 @@ fn figure(ui: &mut Ui, at: usize, width: f32, text: egui::RichText) {
 }
 
 fn record_words(record: &Record) -> String {
-    format!("{} {}", record.date, record.name)
+    format!("{}, {}", short_date(record.date), record.name)
 }
 
 /// Per cent to a tenth, without an empty one.

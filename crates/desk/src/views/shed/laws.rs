@@ -245,7 +245,6 @@ fn said(law: &Law, units: Units) -> String {
         }
         Says::RainFree { hours } | Says::ReEntry { hours } => t!("shed-for-h", hours = hours),
         Says::Dates { from, to } => {
-            let (from, to) = (from.map(|day| day.to_string()), to.map(|day| day.to_string()));
             return match (from, to) {
                 (None, None) => String::from(t!("shed-nothing-typed-yet")),
                 (Some(from), None) => t!("shed-not-before", from = from),

@@ -3,6 +3,7 @@
 //! front panel to the directions, so that a person can type from the booklet without jumping.
 
 mod advice;
+mod aside;
 mod conditions;
 mod front;
 mod guidance;
@@ -24,6 +25,7 @@ use egui::{
 };
 use tankard_core::farm::{Farm, Id, Nouns, Pass};
 use tankard_core::finding::Finding;
+use tankard_core::label::directions::Kind;
 use tankard_core::plausible;
 use tankard_core::t;
 
@@ -33,7 +35,7 @@ use crate::command::View;
 use crate::document::Document;
 use crate::look;
 use crate::parts::lists::{self, Act};
-use crate::parts::{boxes, offers, spoken};
+use crate::parts::{boxes, offers};
 use stock::Stock;
 
 /// Width of the list at the left, and where the window is small.
@@ -100,6 +102,10 @@ pub struct State {
     filling: Option<Id>,
     /// Directions that are pasted.
     pasting: Option<paste::Draft>,
+    /// A sentence of them that is being typed.
+    aside: Option<aside::Aside>,
+    /// The kind of statement whose first row is to take the keyboard.
+    leads_to: Option<Kind>,
     /// Whether the kinds of statement stand open to choose from.
     adding: bool,
     /// Whether the list still has to come to what was chosen.
@@ -116,6 +122,21 @@ impl State {
         self.page = Page::Products;
         self.choose(id.to_owned());
         self.find.clear();
+    }
+
+    /// Leads to the first statement of a kind on the page of a product; where it is missing, to its empty row, if most labels have one.
+    pub fn lead_to_statement(&mut self, id: &str, kind: Kind, is_missing: bool) {
+        if is_missing {
+            self.filling = Some(id.to_owned());
+        }
+        self.leads_to = Some(kind);
+    }
+
+    /// Opens the account of a product.
+    pub fn show_account(&mut self, id: &str) {
+        self.page = Page::Stock;
+        self.removing = None;
+        self.stock.open_account(id);
     }
 
     /// Chooses a water.
@@ -171,6 +192,8 @@ impl State {
         self.adding = false;
         self.reveal = true;
         self.pasting = None;
+        self.leads_to = None;
+        self.aside = None;
         self.filling = None;
         match self.page {
             Page::Products | Page::Stock | Page::Records | Page::Farm => self.product = Some(id),
@@ -324,7 +347,9 @@ fn list(bench: &mut Bench, ui: &mut Ui, is_tight: bool) {
         Panel::bottom("shed acts").frame(inset(14, 8)).show(ui, |ui| acts(bench, ui));
     }
     CentralPanel::default().frame(Frame::new()).show(ui, |ui| {
-        ScrollArea::vertical().id_salt(bench.state.page).auto_shrink(false).show(ui, |ui| {
+        // However little room the foot leaves, it is not more than that.
+        let area = ScrollArea::vertical().id_salt(bench.state.page).auto_shrink(false).min_scrolled_height(0.0);
+        area.show(ui, |ui| {
             Frame::new().inner_margin(Margin { left: 14, right: 6, top: 0, bottom: 8 }).show(ui, |ui| {
                 ui.spacing_mut().item_spacing.y = 0.0;
                 match bench.state.page {
@@ -372,24 +397,14 @@ fn pages(bench: &mut Bench, ui: &mut Ui) {
     }
 }
 
-/// Links to pages; the one in use is underlined, which moves none of the others.
+/// Links to pages.
 fn links<T: Copy + PartialEq>(ui: &mut Ui, open: &mut T, all: &[T], name: impl Fn(&T) -> &'static str) {
     ui.horizontal_wrapped(|ui| {
         tight(ui);
         ui.spacing_mut().item_spacing.x = look::PAGES;
         ui.spacing_mut().button_padding.x = 0.0;
         for page in all {
-            let chosen = open == page;
-            let colours = look::colours(ui);
-            let text = RichText::new(name(page)).color(if chosen { colours.ink } else { colours.brass });
-            let response = ui.add(Button::new(text).frame(false));
-            if chosen {
-                let line = Stroke::new(2.0, colours.brass);
-                ui.painter().hline(response.rect.x_range(), response.rect.bottom(), line);
-            }
-            response.widget_info(|| egui::WidgetInfo::selected(egui::Role::Tab, true, chosen, name(page)));
-            spoken::selected(&response, chosen);
-            if response.clicked() {
+            if look::page(ui, name(page), open == page).clicked() {
                 *open = *page;
             }
         }

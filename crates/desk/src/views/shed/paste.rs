@@ -13,6 +13,7 @@ use tankard_core::quantity::Units;
 use tankard_core::t;
 use tankard_core::words::capital;
 
+use super::aside::Aside;
 use super::{Bench, tight, word};
 use crate::look;
 use crate::parts::{boxes, mark};
@@ -54,6 +55,18 @@ impl Draft {
         self.reading = Some((self.text.clone(), revision, Arc::clone(&reading)));
         reading
     }
+
+    /// A sentence that was not understood, to be kept in sight where it belongs.
+    fn aside_at(&self, ui: &Ui, reading: &Reading, place: usize) -> Option<Aside> {
+        Aside::new(ui, reading.left.get(place)?, place, &self.at)
+    }
+}
+
+/// The sentence after a place that was not understood and of which it is known where it belongs.
+pub(super) fn next_left(ui: &Ui, draft: Option<&Draft>, after: usize) -> Option<Aside> {
+    let draft = draft?;
+    let (_, _, reading) = draft.reading.as_ref()?;
+    (after + 1..reading.left.len()).find_map(|place| draft.aside_at(ui, reading, place))
 }
 
 /// The act that opens the box, or the box with what was read.
@@ -89,7 +102,10 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, product: &mut Product) {
         let reading = draft.fresh(product, units, revision);
         all(ui, &mut draft, &reading, product);
         found(ui, &mut draft, &reading, product, units);
-        left(ui, &reading);
+        if let Some(aside) = left(ui, &reading, units).and_then(|place| draft.aside_at(ui, &reading, place)) {
+            bench.state.aside = Some(aside);
+            ui.request_repaint();
+        }
         ui.add_space(6.0);
         ui.horizontal(|ui| {
             ui.spacing_mut().button_padding.x = 0.0;
@@ -104,7 +120,10 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, product: &mut Product) {
                 ui.add_enabled(false, egui::Button::new(t!("shed-enter-what-is-ticked")).frame(false))
                     .on_disabled_hover_text(t!("parts-nothing-is-ticked-yet"));
             }
-            is_open = !boxes::act(ui, t!("shed-put-the-text-away")).clicked();
+            if boxes::act(ui, t!("shed-put-the-text-away")).clicked() {
+                is_open = false;
+                bench.state.aside = None;
+            }
         });
         let line = Stroke::new(2.0, look::colours(ui).brass);
         ui.painter().vline(ui.min_rect().left() - 9.0, top..=ui.min_rect().bottom(), line);
@@ -237,27 +256,42 @@ fn marked(ui: &Ui, sentence: &Sentence) -> LayoutJob {
     job
 }
 
-/// The sentences that no line accounts for: those with a limit first, each with the mark of a Check.
-fn left(ui: &mut Ui, reading: &Reading) {
-    let (limits, others): (Vec<&Left>, Vec<&Left>) = reading.left.iter().partition(|left| left.has_limit);
+/// The sentences that no line accounts for: those with a limit first, each with the mark of a Check. Gives the place of one that is to be
+/// typed where it belongs.
+fn left(ui: &mut Ui, reading: &Reading, units: Units) -> Option<usize> {
+    type Placed<'r> = Vec<(usize, &'r Left)>;
+    let (limits, others): (Placed, Placed) = reading.left.iter().enumerate().partition(|(_, left)| left.has_limit);
+    let mut chosen = None;
     if !limits.is_empty() {
         ui.add_space(6.0);
         boxes::hairline(ui);
         let text = t!("shed-not-understood-type-yourself-what-is", count = limits.len());
         ui.add(Label::new(look::strong(text)).wrap());
     }
-    for left in limits {
+    for (place, left) in limits {
         ui.spacing_mut().item_spacing.y = 1.0;
         mark::line(ui, Level::Check, &left.sentence);
         ui.add(Label::new(look::soft(ui, &left.why)).wrap());
+        if let Some(kind) = Aside::name_of(left, units) {
+            ui.scope(|ui| {
+                tight(ui);
+                ui.spacing_mut().button_padding.x = 0.0;
+                let act = boxes::act(ui, &t!("shed-type-it-under", kind = capital(kind)));
+                let act = act.accessible_name(t!("shed-type-sentence-under", kind = kind, sentence = left.sentence));
+                if act.clicked() {
+                    chosen = Some(place);
+                }
+            });
+        }
     }
     if !others.is_empty() {
         ui.add_space(6.0);
         boxes::hairline(ui);
         boxes::say(ui, &t!("shed-without-a-limit-by-their-words", count = others.len()));
     }
-    for left in others {
+    for (_, left) in others {
         ui.spacing_mut().item_spacing.y = 1.0;
         ui.add(Label::new(&left.sentence).wrap());
     }
+    chosen
 }

@@ -27,7 +27,9 @@ pub(super) fn doubts(bench: &Bench, ui: &mut Ui) {
     if !bench.doubts.is_empty() {
         sheet(ui, t!("shed-perhaps-typed-wrongly"), |ui| {
             // They speak of this page, so that a click leads nowhere else.
-            findings::show(ui, bench.doubts);
+            if let Some(led) = findings::show(ui, bench.doubts) {
+                led.want(ui.ctx());
+            }
         });
     }
 }
@@ -48,7 +50,7 @@ pub(super) fn pair(ui: &mut Ui, what: impl Into<RichText>, value: impl Into<Rich
 
 /// A day in words.
 pub(super) fn day(date: jiff::civil::Date) -> String {
-    tankard_core::loads::card::short_date(date)
+    tankard_core::language::days::short_date(date)
 }
 
 /// The passes that use a thing; a click leads to one.
@@ -103,10 +105,9 @@ pub(super) fn planned(
 pub(super) fn on_hand(bench: &Bench, ui: &mut Ui, id: &str) {
     let units = bench.farm().units;
     let (Some(product), Some(held)) = (bench.farm().products.get(id), bench.stock.get(id)) else { return };
+    let account = bench.stock.accounts.get(id);
     sheet(ui, t!("shed-on-hand-d01"), |ui| {
-        for stock::Row { what, amount, .. } in
-            bench.stock.accounts.get(id).iter().flat_map(|account| stock::rows(account, units))
-        {
+        for stock::Row { what, amount, .. } in account.iter().flat_map(|account| stock::rows(account, units)) {
             pair(ui, what, amount);
         }
         match held.on_hand {
@@ -120,6 +121,12 @@ pub(super) fn on_hand(bench: &Bench, ui: &mut Ui, id: &str) {
             Some(on_hand) => {
                 pair(ui, look::strong(t!("shed-in-all")), look::strong(on_hand.show(units)));
             }
+        }
+        if let Some(account) = account.filter(|_| held.typed) {
+            if stock::is_doubtful(account) {
+                mark::line(ui, Level::Check, t!("shed-something-in-its-account-is-in"));
+            }
+            boxes::say(ui, &stock::since_in_short(account, units));
         }
         if let Some(planned) = held.planned.filter(|planned| !planned.is_zero()) {
             pair(ui, t!("shed-planned-passes-take"), round(planned, units));

@@ -7,7 +7,7 @@ use tankard_core::mix::choice::alternatives;
 use tankard_core::quantity::{AsTyped, Quantity, Units};
 use tankard_core::t;
 
-use super::{Bench, conditions, cross, quiet, section, tight, word};
+use super::{Bench, aside, conditions, cross, quiet, section, tight, word};
 use crate::look;
 use crate::parts::boxes;
 
@@ -209,15 +209,18 @@ fn to_fill_in(product: &Product, units: Units) -> Vec<Statement> {
 /// The three sections, and adding to them.
 pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &mut Product) {
     let units = bench.farm().units;
-    let fresh = bench.state.fresh.take();
     let is_filling = bench.state.filling.as_ref() == Some(id);
     let mut empty = if is_filling { to_fill_in(product, units) } else { Vec::new() };
+    aside::make_room(bench, ui, product, &empty, units);
+    let fresh = bench.state.fresh.take();
     let mut gone = None;
     let mut another = None;
     let mut typed = None;
     // Enter in a row leads to the next one, past crop, stages and page; in a list it chooses.
     let mut goes_on = false;
     let in_list = egui::Popup::is_any_open(ui.ctx());
+    // Looked at before the rows, since a choice keeps the key from opening its list.
+    let is_enter = ui.input(|input| input.key_pressed(Key::Enter));
     for of in Section::ALL {
         let mut rows: Vec<Row> = (0..product.label.len())
             .map(Row::Typed)
@@ -229,7 +232,18 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &mut Produc
         heading(ui, of, rows.is_empty());
         let mut before = None;
         for row in rows {
-            let Some(kind) = row.of(product, &empty).map(|statement| statement.says.name()) else { continue };
+            let Some(says) = row.of(product, &empty).map(|statement| &statement.says) else { continue };
+            let kind = says.name();
+            let is_asked = bench.state.aside.as_ref().is_some_and(|aside| aside.is_of(says)) && before != Some(kind);
+            let mut is_led_to = std::mem::take(&mut goes_on);
+            if bench.state.leads_to.is_some_and(|kind| kind.is_of(says)) {
+                bench.state.leads_to = None;
+                is_led_to = true;
+            }
+            if is_asked {
+                aside::show(bench, ui, product, units);
+                is_led_to |= bench.state.aside.as_mut().is_some_and(|aside| aside.leads_on(ui));
+            }
             let nth = match row {
                 Row::Typed(at) => product.label.iter().take(at).filter(|other| other.says.name() == kind).count() + 1,
                 Row::Empty(_) => 1,
@@ -238,11 +252,10 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &mut Produc
             let name = if several { format!("{kind} {nth}") } else { kind.to_owned() };
             let label = if before == Some(kind) { "" } else { kind };
             before = Some(kind);
-            let is_led_to = std::mem::take(&mut goes_on);
-            if is_led_to {
-                boxes::want_next(ui.ctx());
+            if matches!(row, Row::Typed(at) if fresh == Some(at)) {
+                is_led_to |= std::mem::take(&mut bench.state.step_into);
             }
-            if matches!(row, Row::Typed(at) if fresh == Some(at)) && std::mem::take(&mut bench.state.step_into) {
+            if is_led_to {
                 boxes::want_next(ui.ctx());
             }
             let focused = ui.memory(egui::Memory::focused);
@@ -270,15 +283,15 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, product: &mut Produc
             let left = ui.memory(egui::Memory::focused) != focused && focused.is_some();
             // A class that was chosen is all there is to type in its row.
             let chosen = typed.as_ref().is_some_and(|typed| matches!(typed.says, Says::Droplets { .. }))
-                && matches!(row, Row::Empty(_))
-                && kind == "droplets";
+                && matches!(row, Row::Empty(at) if empty.get(at).is_some_and(|row| matches!(row.says, Says::Droplets { .. })));
             // The key that led to a row is still down in it.
-            goes_on = chosen || (left && !is_led_to && !in_list && ui.input(|input| input.key_pressed(Key::Enter)));
+            goes_on = chosen || (left && !is_led_to && !in_list && is_enter);
             if matches!(row, Row::Typed(at) if fresh == Some(at)) {
                 response.response.scroll_to_me(Some(Align::Center));
             }
         }
     }
+    bench.state.leads_to = None;
     if let Some(at) = gone {
         product.label.remove(at);
     } else if let Some((at, row)) = another {
@@ -389,7 +402,7 @@ fn row(ui: &mut Ui, label: &str, name: &str, statement: &mut Statement, units: U
                 boxes::named(ui, words, label);
                 let say = |stance: &Stance| stance.name().to_owned();
                 let room = look::LABEL - words - GAP - GAP;
-                boxes::choice(ui, &t!("shed-stance", name = name), stance, &Stance::ALL, say, room);
+                boxes::choice_in_row(ui, &t!("shed-stance", name = name), stance, &Stance::ALL, say, room);
             } else {
                 ui.add(egui::Label::new(look::soft(ui, label)).wrap());
             }
@@ -439,7 +452,9 @@ fn to_type(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: Units) ->
     let typed = match says {
         Says::Droplets { .. } => {
             let mut finest = None;
-            boxes::droplets_or_none(ui, &t!("shed-finest", name = name), &mut finest, t!("shed-not-typed"), 150.0);
+            let all: Vec<Option<Droplets>> = std::iter::once(None).chain(Droplets::ALL.map(Some)).collect();
+            let say = |class: &Option<Droplets>| class.map_or(t!("shed-not-typed"), Droplets::name).to_owned();
+            boxes::choice_in_row(ui, &t!("shed-finest", name = name), &mut finest, &all, say, 150.0);
             word(ui, t!("shed-or-coarser"));
             finest.map(|finest| Says::Droplets { finest, coarsest: None })
         }
@@ -513,7 +528,7 @@ fn applies(ui: &mut Ui, name: &str, statement: &mut Statement, units: Units, aft
 /// Over what a total or a number is counted.
 fn period(ui: &mut Ui, name: &str, per: &mut Period) {
     let say = |per: &Period| per.name().to_owned();
-    boxes::choice(ui, &t!("shed-counted", name = name), per, &Period::ALL, say, PERIOD);
+    boxes::choice_in_row(ui, &t!("shed-counted", name = name), per, &Period::ALL, say, PERIOD);
 }
 
 /// The values of a statement.
@@ -564,7 +579,7 @@ pub(super) fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: U
         }
         Says::Droplets { finest, coarsest } => {
             let say = |class: &Droplets| t!("shed-class-or-coarser", class = class.name());
-            boxes::choice(ui, &t!("shed-finest", name = name), finest, &Droplets::ALL, say, 150.0);
+            boxes::choice_in_row(ui, &t!("shed-finest", name = name), finest, &Droplets::ALL, say, 150.0);
             let all: Vec<Option<Droplets>> = std::iter::once(None).chain(Droplets::ALL.into_iter().map(Some)).collect();
             let say = |class: &Option<Droplets>| {
                 class.map_or_else(
@@ -572,19 +587,21 @@ pub(super) fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: U
                     |class| t!("shed-class-at-most", class = class.name()),
                 )
             };
-            boxes::choice(ui, &t!("shed-coarsest", name = name), coarsest, &all, say, 150.0);
+            boxes::choice_in_row(ui, &t!("shed-coarsest", name = name), coarsest, &all, say, 150.0);
         }
         Says::Wind { most, least, gust } => {
+            // In a small window all three stand in one line.
+            let (wide, narrow) = if room < 340.0 { (56.0, 46.0) } else { (64.0, 56.0) };
             word(ui, t!("shed-at-most"));
-            boxes::quantity(ui, &t!("shed-name-at-most", name = name), most, 64.0);
+            boxes::quantity(ui, &t!("shed-name-at-most", name = name), most, wide);
             // Beside the box it speaks of; where there is no room, only that it is still to type.
             if room > 470.0 || most.text().starts_with("0 ") {
                 understood(ui, most, units);
             }
             word(ui, t!("shed-at-least"));
-            boxes::quantity_hinted(ui, &t!("shed-name-at-least", name = name), least, 56.0, t!("shed-any-value"));
+            boxes::quantity_hinted(ui, &t!("shed-name-at-least", name = name), least, narrow, t!("shed-any-value"));
             word(ui, t!("shed-gusts"));
-            boxes::quantity_hinted(ui, &t!("shed-name-gusts-at-most", name = name), gust, 56.0, t!("shed-any-value"));
+            boxes::quantity_hinted(ui, &t!("shed-name-gusts-at-most", name = name), gust, narrow, t!("shed-any-value"));
         }
         Says::NotToward { what } => {
             word(ui, t!("shed-not-toward"));
@@ -629,7 +646,7 @@ pub(super) fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: U
         Says::Adjuvant { class, least, most, .. } => {
             let say = |class: &AdjuvantClass| class.name().to_owned();
             boxes::slot(ui, 138.0, |ui| {
-                boxes::choice(ui, &t!("shed-class", name = name), class, &AdjuvantClass::ALL, say, 138.0);
+                boxes::choice_in_row(ui, &t!("shed-class", name = name), class, &AdjuvantClass::ALL, say, 138.0);
             });
             between(ui, name, least, most, 88.0, units);
         }
@@ -641,7 +658,7 @@ pub(super) fn says(ui: &mut Ui, name: &str, says: &mut Says, room: f32, units: U
                 }
                 .to_owned()
             };
-            boxes::choice(
+            boxes::choice_in_row(
                 ui,
                 &t!("shed-name-place", name = name),
                 place,

@@ -9,13 +9,14 @@ use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 use egui::{RichText, ScrollArea, Ui, Vec2};
-use jiff::civil::{Date, DateTime};
+use jiff::civil::Date;
 use tankard_core::day::sheet::SheetContent;
 use tankard_core::farm::card::{Card, CardContent};
 use tankard_core::farm::{Farm, Id};
 use tankard_core::finding::Level;
+use tankard_core::language::days::{moment, moment_said};
 use tankard_core::language::{Say, say};
-use tankard_core::loads::card::{cards, day};
+use tankard_core::loads::card::cards;
 use tankard_core::plan::Plan;
 use tankard_core::progress::Tell;
 use tankard_core::t;
@@ -75,10 +76,12 @@ pub(super) fn is_superseded(desk: &mut Desk, id: &Id) -> bool {
     if let Some(known) = known.superseded.get(id) {
         return *known;
     }
-    let plan = desk.document.plan(id);
-    let farm = desk.document.farm();
-    let last = issued(farm, id);
-    let superseded = !last.is_empty() && plan.is_none_or(|plan| !is_current(&last, &cards(farm, &plan)));
+    let mut superseded = false;
+    if desk.document.farm().cards.values().any(|card| card.pass == *id) {
+        let plan = desk.document.plan(id);
+        let farm = desk.document.farm();
+        superseded = plan.is_none_or(|plan| !is_current(&issued(farm, id), &cards(farm, &plan)));
+    }
     desk.tank_loads.standing.superseded.insert(id.clone(), superseded);
     superseded
 }
@@ -103,12 +106,8 @@ fn is_current(issued: &[(&Id, &Card)], now: &[CardContent]) -> bool {
     issued.len() == now.len() && issued.iter().zip(now).all(|((_, card), content)| card.content == *content)
 }
 
-fn moment(at: DateTime) -> Say {
-    say("card-moment").with("day", day(at.date())).with("time", at.strftime("%H:%M").to_string())
-}
-
 fn moment_of(card: &Card) -> String {
-    moment(card.issued).aloud()
+    moment(card.issued)
 }
 
 /// Shows the page.
@@ -121,7 +120,7 @@ pub fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
     let wanted = if current {
         last.iter().find(|(_, card)| card.content.load == number).map(|(card_number, card)| Wanted {
             number: (*card_number).clone(),
-            issued: Some(moment(card.issued).in_languages(&card.content.languages)),
+            issued: Some(moment_said(card.issued).in_languages(&card.content.languages)),
             content: card.content.clone(),
         })
     } else {
@@ -359,7 +358,7 @@ impl ToPrint {
             is_superseded(desk, &pass)
                 || !issued(desk.document.farm(), &pass).iter().any(|(number, _)| numbers.contains(number))
         });
-        let mark = say(if old { "card-reprinted-old" } else { "card-reprinted" }).with("when", moment(now));
+        let mark = say(if old { "card-reprinted-old" } else { "card-reprinted" }).with("when", moment_said(now));
         let all = &desk.document.farm().cards;
         let cards = numbers.iter().filter_map(|number| all.get_key_value(number));
         let cards = cards.map(|(number, card)| (number.clone(), card.clone())).collect();
@@ -374,7 +373,7 @@ impl ToPrint {
                 let languages = &card.content.languages;
                 Sheet {
                     number,
-                    issued: Some(moment(card.issued).in_languages(languages)),
+                    issued: Some(moment_said(card.issued).in_languages(languages)),
                     reprint: self.reprint.as_ref().map(|mark| mark.in_languages(languages)),
                     content: &card.content,
                 }

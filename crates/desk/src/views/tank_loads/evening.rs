@@ -9,7 +9,7 @@ use tankard_core::day::sheet::{SheetContent, SheetLine, sheet};
 use tankard_core::day::{DayPlan, RigDay, Slot};
 use tankard_core::farm::{Day, Id};
 use tankard_core::finding::Level;
-use tankard_core::loads::card::long_date;
+use tankard_core::language::days::{clock, long_date};
 use tankard_core::loads::rest::carry_over;
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{Quantity, Units};
@@ -22,7 +22,7 @@ use crate::files::Purpose;
 use crate::look;
 use crate::parts::day_picture::{self, Done, Named};
 use crate::parts::{boxes, figures, findings, lists, mark};
-use crate::report::words::{clean_outs, clock};
+use crate::report::words::clean_outs;
 
 /// What is shown of a day, made once for a revision of the document.
 #[derive(Default)]
@@ -103,8 +103,8 @@ pub(super) fn settle(desk: &mut Desk, ui: &mut Ui, date: Date) {
         lists::empty(ui, t!("tank-loads-nothing-stands-against-this-order"));
     }
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
-        if let Some(subject) = findings::show(ui, &made.day.findings) {
-            desk.lead_to(&subject);
+        if let Some(led) = findings::show(ui, &made.day.findings) {
+            desk.land(&led, ui.ctx());
         }
         stopped(desk, ui, &made);
     });

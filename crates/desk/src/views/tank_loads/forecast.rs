@@ -8,7 +8,7 @@ use jiff::tz::{AmbiguousOffset, TimeZone, TimeZoneDatabase};
 use tankard_core::farm::forecast;
 use tankard_core::farm::{Farm, FileLayout, Forecast, Holds, Hour, Take};
 use tankard_core::finding::Level;
-use tankard_core::loads::card::long_date;
+use tankard_core::language::days::{clock, long_date};
 use tankard_core::t;
 use tankard_core::words::capital;
 use tankard_file::forecast_csv::{self, Reading, Table, guess, needs_unit, read, unit_words, units};
@@ -150,8 +150,7 @@ fn said(forecast: &Forecast) -> String {
     if forecast.hours.is_empty() {
         return t!("tank-loads-there-is-none-yet-read-one").to_owned();
     }
-    let read =
-        forecast.read.map(|at| t!("tank-loads-read-at", day = dates::weekday(at.date()), time = at.strftime("%H:%M")));
+    let read = forecast.read.map(|at| t!("tank-loads-read-at", day = dates::weekday(at.date()), time = clock(at)));
     let source = match forecast.source.as_str() {
         "" => t!("tank-loads-not-said-where-from").to_owned(),
         forecast::BY_HAND => t!("tank-loads-typed-by-hand").to_owned(),
@@ -357,7 +356,7 @@ fn add(ui: &mut Ui, chosen: &mut Option<i8>, hours: &mut Vec<Hour>, day: Date, f
     let next = hours.last().map_or(FIRST_HOUR, |hour| hour.at.hour().saturating_add(1));
     let usual = free.iter().copied().find(|hour| *hour >= next).unwrap_or(first);
     let mut hour = chosen.filter(|hour| free.contains(hour)).unwrap_or(usual);
-    let clock = |hour: &i8| format!("{hour:02}:00");
+    let clock = |hour: &i8| clock(day.at(*hour, 0, 0, 0));
     ui.add_space(4.0);
     ui.horizontal_wrapped(|ui| {
         ui.label(look::soft(ui, t!("tank-loads-hour")));
@@ -410,8 +409,8 @@ fn table(ui: &mut Ui, hours: &mut Vec<Hour>) {
     });
     let mut removed = None;
     for (at, hour) in hours.iter_mut().enumerate() {
-        let clock = hour.at.strftime("%H:%M");
-        let when = if hour.again { t!("tank-loads-again", time = clock) } else { clock.to_string() };
+        let clock = clock(hour.at);
+        let when = if hour.again { t!("tank-loads-again", time = clock) } else { clock.clone() };
         ui.push_id(("hour", hour.at.hour(), hour.again), |ui| {
             ui.horizontal(|ui| {
                 cell(ui, time_width, false, |ui| drop(ui.label(look::strong(&when))));

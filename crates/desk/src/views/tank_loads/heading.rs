@@ -67,7 +67,7 @@ fn title(ui: &mut Ui, pass: &mut Pass) {
             ui.add_space(12.0);
             boxes::date(ui, t!("tank-loads-day-of-the-pass"), &mut pass.date, 96.0);
             if ui.available_width() > 150.0 {
-                ui.label(look::soft(ui, tankard_core::loads::card::long_date(pass.date)));
+                ui.label(look::soft(ui, tankard_core::language::days::long_date(pass.date)));
             }
         });
     });

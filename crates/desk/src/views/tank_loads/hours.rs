@@ -6,7 +6,7 @@ use jiff::civil::DateTime;
 use tankard_core::day::{DayPlan, Slot};
 use tankard_core::farm::{Farm, Hour, Id, forecast};
 use tankard_core::finding::Subject;
-use tankard_core::loads::card::long_date;
+use tankard_core::language::days::{clock, long_date};
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{AsTyped, Duration, Quantity, Units};
 use tankard_core::t;
@@ -17,7 +17,7 @@ use crate::app::Desk;
 use crate::look;
 use crate::parts::strip::{self, Cell, Marks};
 use crate::parts::{boxes, dates, findings};
-use crate::report::words::{answer, clock, day_words, judged, slot_words};
+use crate::report::words::{answer, day_words, judged, slot_words};
 
 /// Below this width what stands side by side comes one under the other.
 const NARROW: f32 = 720.0;
@@ -315,9 +315,11 @@ fn passes(desk: &mut Desk, ui: &mut Ui, id: &str, day: &DayPlan) {
         strip::axis(ui, &hours);
     });
     ui.add_space(look::GRID);
-    let about = findings::show(ui, &day.findings);
-    if let Some(about) = led.map(Subject::Pass).or(about) {
-        desk.lead_to(&about);
+    let found = findings::show(ui, &day.findings);
+    if let Some(pass) = led {
+        desk.lead_to(&Subject::Pass(pass));
+    } else if let Some(found) = found {
+        desk.land(&found, ui.ctx());
     }
 }
 

@@ -60,8 +60,8 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
             steps(desk, ui, &test, &page);
         });
         ui.add_space(look::GRID);
-        if let Some(subject) = findings::show(ui, &test.findings) {
-            desk.lead_to(&subject);
+        if let Some(led) = findings::show(ui, &test.findings) {
+            desk.land(&led, ui.ctx());
         }
         ui.add_space(look::GRID);
         look::sheet(ui).show(ui, |ui| {

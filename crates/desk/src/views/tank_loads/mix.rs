@@ -74,7 +74,13 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Plan) {
         let names = pass.mix.iter().filter_map(|line| farm.products.get(&line.product)).map(|product| &*product.name);
         let widths = Widths::of(ui).for_names(ui, names);
         if pass.mix.is_empty() {
-            lists::empty(ui, t!("tank-loads-add-the-products-of-this-pass"));
+            let [volume, mass, active] = match farm.units {
+                Units::UsCustomary => ["22 fl oz/ac", "17 lb/100 gal", "0.75 lb ae/ac"],
+                Units::Imperial => ["22 imp fl oz/ac", "17 lb/100 imp gal", "0.75 lb ae/ac"],
+                Units::Metric => ["1.6 L/ha", "2 kg/100 L", "0.84 kg ae/ha"],
+            };
+            let text = t!("tank-loads-add-the-products-of-this-pass", volume = volume, mass = mass, active = active);
+            lists::empty(ui, &text);
         } else {
             head(ui, &widths, farm.units, &farm.currency);
         }

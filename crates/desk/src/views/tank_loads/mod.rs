@@ -18,7 +18,7 @@ mod rest;
 mod settle;
 pub(crate) mod sprayer;
 
-use std::collections::HashMap;
+use std::collections::{HashMap, HashSet};
 use std::sync::Arc;
 
 use egui::{CentralPanel, Frame, Margin, Panel, ScrollArea, Ui, Vec2};
@@ -108,6 +108,10 @@ pub struct State {
     pub removing: bool,
     /// In which order the passes of a day stand, as it was reckoned last.
     pub(crate) orders: HashMap<Date, Vec<Id>>,
+    /// What the rows of passes said last.
+    pub(crate) rows: HashMap<Id, passes::Row>,
+    /// The days of which a row was in view; none before the list was drawn.
+    pub(crate) in_view: Option<HashSet<Date>>,
     /// Whether the list still has to come to what was chosen.
     pub reveal: bool,
     /// What the file now asked for is to hold; none where no file is asked for.
@@ -132,7 +136,10 @@ impl State {
             // A file asked for is still to hold what it was asked for.
             let jar = std::mem::take(&mut self.jar);
             let forecast = std::mem::take(&mut self.forecast);
-            *self = Self { page: self.page, printing: self.printing.take(), jar, forecast, ..Self::default() };
+            // Nor does the list of all passes hang on which one is chosen.
+            let (orders, rows) = (std::mem::take(&mut self.orders), std::mem::take(&mut self.rows));
+            let (page, printing, in_view) = (self.page, self.printing.take(), self.in_view.take());
+            *self = Self { page, orders, rows, in_view, printing, jar, forecast, ..Self::default() };
             self.chosen = Some(id.to_owned());
         }
         self.load = 1;
@@ -252,7 +259,7 @@ fn page(desk: &mut Desk, ui: &mut Ui, id: &str, plan: &Arc<Plan>) {
     // It ends where the sheets of the other pages end.
     let gauge_width = 236.0;
     if width < 760.0 {
-        ScrollArea::both().id_salt("mix and loads").auto_shrink(false).show(ui, |ui| {
+        ScrollArea::both().id_salt("mix and loads").auto_shrink(false).min_scrolled_height(0.0).show(ui, |ui| {
             ui.set_width(width - 10.0);
             mix::show(desk, ui, id, plan);
             ui.add_space(look::GRID);

@@ -1,22 +1,40 @@
 //! The list of passes, by day.
 
-use std::time::Duration;
+use std::collections::HashSet;
+use std::time::{Duration, Instant};
 
 use egui::{ScrollArea, Ui};
 use jiff::ToSpan;
 use jiff::civil::Date;
 use tankard_core::farm::{Farm, Id, LoadSplit, Pass};
 use tankard_core::finding::Level;
-use tankard_core::loads::card::long_date;
-use tankard_core::quantity::Quantity;
+use tankard_core::language::days::long_date;
+use tankard_core::quantity::{Area, Quantity};
 use tankard_core::t;
 
 use crate::app::Desk;
 use crate::look;
 use crate::parts::{boxes, findings, lists};
 
-/// After so long the order of another day is reckoned.
-const NEXT_DAY: Duration = Duration::from_millis(15);
+/// After so long the order of another day is reckoned, or the plans of more rows.
+const NEXT: Duration = Duration::from_millis(15);
+
+/// So long passes are planned within a frame for their rows.
+const PLANNING: Duration = Duration::from_millis(5);
+
+/// No row is taller, with all that may stand in it.
+const TALLEST: f32 = 120.0;
+
+/// What the row of a pass says of its plan.
+#[derive(Clone, Copy)]
+pub(crate) struct Row {
+    fields: usize,
+    area: Area,
+    loads: usize,
+    stops: usize,
+    checks: usize,
+    superseded: bool,
+}
 
 /// The passes from the first day to the last; passes of one day stay as the user put them.
 pub(super) fn by_day(farm: &Farm) -> Vec<Id> {
@@ -26,7 +44,7 @@ pub(super) fn by_day(farm: &Farm) -> Vec<Id> {
 }
 
 /// The same with the passes of one day in the order that is reckoned or decided for them, rig by rig. An order that an edit made old
-/// stands until it is reckoned anew, one day a frame, so that typing waits for none.
+/// stands until it is reckoned anew, one day a frame, so that typing waits for none; where nobody sees the day, that waits, too.
 fn in_order(desk: &mut Desk, ctx: &egui::Context) -> Vec<Id> {
     let mut passes = by_day(desk.document.farm());
     let of = |farm: &Farm, id: &Id| farm.passes.get(id).map(|pass| pass.date);
@@ -35,6 +53,9 @@ fn in_order(desk: &mut Desk, ctx: &egui::Context) -> Vec<Id> {
     let mut several: Vec<Date> =
         dates.iter().zip(dates.iter().skip(1)).filter(|(one, next)| one == next).map(|(date, _)| *date).collect();
     several.dedup();
+    let of_chosen = desk.tank_loads.chosen.as_ref().and_then(|id| of(farm, id));
+    let in_view = |date: &Date| desk.tank_loads.in_view.as_ref().is_none_or(|seen| seen.contains(date));
+    several.retain(|date| Some(*date) == of_chosen || in_view(date));
     let mut has_time = true;
     for date in several {
         let known = match desk.document.known_day(date) {
@@ -43,7 +64,7 @@ fn in_order(desk: &mut Desk, ctx: &egui::Context) -> Vec<Id> {
             None if !desk.is_quickly_ordered(date) => None,
             None if std::mem::take(&mut has_time) => desk.day(date),
             None => {
-                ctx.request_repaint_after(NEXT_DAY);
+                ctx.request_repaint_after(NEXT);
                 None
             }
         };
@@ -75,12 +96,18 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
     );
     ScrollArea::vertical().auto_shrink(false).show(ui, |ui| {
         let mut day = None;
+        let mut seen = HashSet::new();
+        let begun = Instant::now();
         let log = desk.document.log();
         for id in in_order(desk, ui.ctx()) {
-            let Some(plan) = desk.document.plan(&id) else { continue };
-            let superseded = super::cards::is_superseded(desk, &id);
+            let top = ui.cursor().top();
+            let in_view = top < ui.clip_rect().bottom() && top + TALLEST > ui.clip_rect().top();
+            let Some(row) = told(desk, ui, &id, in_view, begun) else { continue };
             let farm = desk.document.farm();
             let Some(pass) = farm.passes.get(&id) else { continue };
+            if in_view {
+                seen.insert(pass.date);
+            }
             if day != Some(pass.date) {
                 if day.is_some() {
                     ui.add_space(6.0);
@@ -90,12 +117,12 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
             }
             let recorded = log.is_recorded(farm, &id);
             let line = [
-                t!("tank-loads-count-fields", fields = plan.fields.len()),
-                plan.area.show(farm.units),
-                t!("tank-loads-count-loads", loads = plan.loads.len()),
+                t!("tank-loads-count-fields", fields = row.fields),
+                row.area.show(farm.units),
+                t!("tank-loads-count-loads", loads = row.loads),
             ]
             .join(" · ");
-            let (stops, checks) = (plan.count(Level::Stop), plan.count(Level::Check));
+            let (stops, checks, superseded) = (row.stops, row.checks, row.superseded);
             let chosen = desk.tank_loads.day.is_none() && desk.tank_loads.chosen.as_ref() == Some(&id);
             let name = pass.name.clone();
             let response = lists::row(ui, chosen, &name, |ui| {
@@ -123,7 +150,32 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui) {
                 desk.tank_loads.choose(&id);
             }
         }
+        desk.tank_loads.in_view = Some(seen);
     });
+}
+
+/// What the row of a pass says. After an edit the rows in view are planned anew, as many in a frame as there is time for, and say what they
+/// said before until then; typing waits for none of them.
+fn told(desk: &mut Desk, ui: &Ui, id: &Id, in_view: bool, begun: Instant) -> Option<Row> {
+    let before = desk.tank_loads.rows.get(id).filter(|_| desk.document.known_plan(id).is_none());
+    if let Some(before) = before.filter(|_| !in_view || begun.elapsed() > PLANNING) {
+        if in_view {
+            ui.ctx().request_repaint_after(NEXT);
+        }
+        return Some(*before);
+    }
+    let superseded = super::cards::is_superseded(desk, id);
+    let plan = desk.document.plan(id)?;
+    let row = Row {
+        fields: plan.fields.len(),
+        area: plan.area,
+        loads: plan.loads.len(),
+        stops: plan.count(Level::Stop),
+        checks: plan.count(Level::Check),
+        superseded,
+    };
+    desk.tank_loads.rows.insert(id.clone(), row);
+    Some(row)
 }
 
 /// The day, which opens as a whole.
@@ -232,8 +284,10 @@ fn apply(desk: &mut Desk, act: lists::Act, id: &str) {
     }
     // Not an id that records or cards of a pass long gone still carry.
     let farm = desk.document.farm();
-    let copied =
-        farm.passes.get(id).map(|pass| farm.fresh_pass_id(&t!("tank-loads-copy", date = pass.date, name = pass.name)));
+    let copied = farm
+        .passes
+        .get(id)
+        .map(|pass| farm.fresh_pass_id(&t!("tank-loads-copy", date = pass.date.to_string(), name = pass.name)));
     let mut next = None;
     desk.document.edit(|farm| {
         next = lists::apply(act, &mut farm.passes, id, |pass| {

@@ -1,7 +1,7 @@
 //! What there is to settle, and the working of the chosen number.
 
 use egui::{ScrollArea, Ui};
-use tankard_core::finding::{Level, Subject};
+use tankard_core::finding::Level;
 use tankard_core::loads::working_of;
 use tankard_core::plan::{Plan, not_judged};
 use tankard_core::quantity::practical::show_amount;
@@ -12,6 +12,7 @@ use tankard_core::working::Working;
 
 use super::{Page, Shown};
 use crate::app::Desk;
+use crate::app::landing::Led;
 use crate::look;
 use crate::parts::{boxes, findings, lists, workings};
 
@@ -35,8 +36,8 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
                 ui.set_width(ui.available_width());
                 working(desk, ui, plan);
             });
-            if let Some(subject) = led {
-                desk.lead_to(&subject);
+            if let Some(led) = led {
+                desk.land(&led, ui.ctx());
             }
         });
         return;
@@ -47,8 +48,8 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
         .max_height(height * 0.52)
         .auto_shrink([false, false])
         .show(ui, |ui| led = to_settle(ui, plan));
-    if let Some(subject) = led {
-        desk.lead_to(&subject);
+    if let Some(led) = led {
+        desk.land(&led, ui.ctx());
     }
     ui.add_space(look::GRID);
     look::sheet(ui).show(ui, |ui| {
@@ -58,8 +59,8 @@ pub(super) fn show(desk: &mut Desk, ui: &mut Ui, plan: &Plan) {
     });
 }
 
-/// The findings; gives the subject of the one that was clicked.
-fn to_settle(ui: &mut Ui, plan: &Plan) -> Option<Subject> {
+/// The findings; gives where the one leads that was clicked.
+fn to_settle(ui: &mut Ui, plan: &Plan) -> Option<Led> {
     ui.add_space(4.0);
     if plan.findings.is_empty() {
         lists::empty(ui, t!("tank-loads-nothing-speaks-against-this-pass-as"));

@@ -3,7 +3,7 @@
 use egui::{Label, ScrollArea, Ui, Vec2};
 use tankard_core::farm::{CarrierKind, Pass, Rig};
 use tankard_core::finding::{Basis, Subject};
-use tankard_core::loads::card::short_date;
+use tankard_core::language::days::short_date;
 use tankard_core::plan::Plan;
 use tankard_core::quantity::{AsTyped, Quantity, Speed, Units};
 use tankard_core::rig::calibration::{self, State};

@@ -4,7 +4,7 @@ use std::collections::HashMap;
 
 use jiff::civil::{Date, DateTime};
 use tankard_core::farm::{Farm, Field, Id};
-use tankard_core::loads::card::short_date;
+use tankard_core::language::days::{clock, moment as day_and_time, short_date};
 use tankard_core::season::Log;
 use tankard_core::season::keep_out::{KeepOut, keep_out};
 use tankard_core::t;
@@ -219,8 +219,7 @@ fn class(name: &str, colour: Option<usize>, pattern: Pattern) -> Class {
 
 /// "21:00", or with its day where that is not today.
 fn moment(at: DateTime, now: DateTime) -> String {
-    let time = at.strftime("%H:%M");
-    if at.date() == now.date() { time.to_string() } else { format!("{} {time}", short_date(at.date())) }
+    if at.date() == now.date() { clock(at) } else { day_and_time(at) }
 }
 
 #[cfg(test)]

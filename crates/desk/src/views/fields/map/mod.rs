@@ -25,7 +25,7 @@ use egui::{Ui, Vec2};
 use geo::Coord;
 use jiff::civil::Date;
 use tankard_core::farm::{Background, Farm, Id, Shape};
-use tankard_core::loads::card::short_date;
+use tankard_core::language::days::short_date;
 use tankard_core::t;
 
 pub use colouring::Colouring;

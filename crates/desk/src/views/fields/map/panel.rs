@@ -3,7 +3,7 @@
 use egui::{Key, ScrollArea, TextEdit, Ui};
 use geo::Coord;
 use tankard_core::farm::{Farm, Id, SurroundingKind};
-use tankard_core::loads::card::short_date;
+use tankard_core::language::days::short_date;
 use tankard_core::quantity::Quantity;
 use tankard_core::t;
 

@@ -3,7 +3,7 @@
 use egui::{Ui, Vec2};
 use jiff::Span;
 use tankard_core::farm::Id;
-use tankard_core::loads::card::short_date;
+use tankard_core::language::days::short_date;
 use tankard_core::t;
 
 use super::colouring::Colouring;

@@ -2,7 +2,7 @@
 
 use jiff::civil::Time;
 use tankard_core::farm::{Farm, Forecast, Pass};
-use tankard_core::loads::card::short_date;
+use tankard_core::language::days::{clock, short_date};
 use tankard_core::quantity::Bearing;
 use tankard_core::t;
 
@@ -33,11 +33,7 @@ pub(super) fn of(farm: &Farm, pass: &Pass) -> Option<Wind> {
         Some(speed) => t!("fields-wind-from-point-speed", point = bearing.point(), speed = speed.show(farm.units)),
         None => t!("fields-wind-from", point = bearing.point()),
     };
-    Some(Wind {
-        bearing,
-        words,
-        from: t!("fields-forecast", date = short_date(hour.at.date()), time = hour.at.strftime("%H:%M")),
-    })
+    Some(Wind { bearing, words, from: t!("fields-forecast", date = short_date(hour.at.date()), time = clock(hour.at)) })
 }
 
 /// The hour of the forecast at which the pass starts; where that is not typed, the first from six in the morning on.

@@ -4,7 +4,7 @@ use egui::Ui;
 use tankard_core::farm::{Left, Record, RecordLine};
 use tankard_core::label::listed;
 use tankard_core::language::yes_or_no;
-use tankard_core::quantity::Quantity;
+use tankard_core::quantity::{Quantity, Units};
 use tankard_core::rig::setting::Classes;
 use tankard_core::season::portion;
 use tankard_core::t;
@@ -173,7 +173,7 @@ pub(super) fn machine(ui: &mut Ui, page: &Page<'_>, record: &mut Record) {
                     t!("season-log-boom-height"),
                     &mut record.height,
                     SHORT,
-                    t!("season-log-e-g-20-in"),
+                    &t!("parts-e-g", example = if units == Units::Metric { "50 cm" } else { "20 in" }),
                 );
             }),
             (t!("season-log-droplets-446"), |ui| {

@@ -13,7 +13,7 @@ use super::rows::{
     with_offers,
 };
 use crate::look;
-use crate::parts::{boxes, mark};
+use crate::parts::{boxes, dates, mark};
 
 /// Width of the columns.
 const FIELD: f32 = 118.0;
@@ -92,7 +92,7 @@ pub(super) fn outcomes(ui: &mut Ui, page: &Page<'_>, record: &mut Record) -> Opt
                     boxes::slot(ui, width, |ui| ui.add(egui::Label::new(text).truncate()));
                 };
                 cell(ui, FIELD, field.to_owned());
-                cell(ui, DAY, outcome.date.to_string());
+                cell(ui, DAY, dates::short(outcome.date));
                 cell(ui, AFTER, format!("{} d", days_after(of, outcome.date)));
                 cell(ui, words_width, words_of(outcome));
                 let (name, ends) = (t!("season-log-rating-number", number = number), t!("season-log-ends-of-a-rating"));

@@ -2,6 +2,7 @@
 
 use egui::Ui;
 use tankard_core::finding::Subject;
+use tankard_core::language::days::short_date;
 use tankard_core::season::review::figures::{self, whole};
 use tankard_core::season::review::words::bar;
 use tankard_core::season::review::{BARS, Errors, remarks};
@@ -51,7 +52,7 @@ pub(super) fn show(ui: &mut Ui, shown: &Shown<'_>) -> Option<Subject> {
                 table::show(ui, t!("season-log-the-largest-errors"), &columns, planned.worst.len(), true, |at| {
                     planned.worst.get(at).map_or_else(Vec::new, |worst| {
                         vec![
-                            format!("{}, {}", worst.date, worst.name),
+                            format!("{}, {}", short_date(worst.date), worst.name),
                             worst.product.clone(),
                             figures::error(worst.error),
                         ]

@@ -125,7 +125,7 @@ fn listed(ui: &mut Ui, heading: &str, all: &[Finding], shown: &mut usize, done: 
             ui.label(look::soft(ui, if done { t!("season-log-nothing") } else { t!("season-log-nothing-so-far") }));
             return;
         }
-        led = findings::show(ui, all.get(..*shown).unwrap_or(all));
+        led = findings::show(ui, all.get(..*shown).unwrap_or(all)).map(|led| led.about);
         if all.len() > *shown {
             ui.horizontal(|ui| {
                 ui.label(look::soft(ui, t!("season-log-the-newest-of", shown = shown, all = all.len())));

@@ -19,7 +19,16 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, id: &Id, rig: &mut Rig) {
         offers::at_box(ui, t!("shed-full-to-its-mark"), &Slot::Tank(id.clone()));
         statements::understood(ui, &rig.tank, units);
     });
-    optional(ui, t!("shed-finest-mark"), &mut rig.mark, units, t!("shed-on-the-tank-or-the-meter"));
+    line(ui, t!("shed-finest-mark"), |ui| {
+        let example = match units {
+            Units::UsCustomary => "10 gal",
+            Units::Imperial => "10 imp gal",
+            Units::Metric => "50 L",
+        };
+        boxes::quantity_hinted(ui, t!("shed-finest-mark"), &mut rig.mark, 120.0, &t!("parts-e-g", example = example));
+        boxes::understood(ui, rig.mark.as_ref(), units);
+        word(ui, t!("shed-on-the-tank-or-the-meter"));
+    });
     optional(ui, t!("shed-least-that-is-stirred"), &mut rig.least, units, "");
     section(ui, t!("shed-boom"));
     doubtful(ui, t!("shed-working-width"), &mut rig.boom, units, Slot::Boom(id.clone()), "");

@@ -3,7 +3,7 @@
 use egui::{Ui, Vec2};
 use tankard_core::farm::{Farm, Id, Product};
 use tankard_core::language::yes_or_no;
-use tankard_core::quantity::{Amount, Quantity};
+use tankard_core::quantity::{Amount, Quantity, Units};
 use tankard_core::stock::{self, Account};
 use tankard_core::t;
 
@@ -114,25 +114,47 @@ fn since(account: &Account, product: &Product, farm: &Farm) -> String {
     let Some(day) = account.since else {
         return t!("shed-no-day-of-a-count-is").to_owned();
     };
-    let units = farm.units;
-    let counted = account.counted.map_or_else(String::new, |amount| format!(": {}", round(amount, units)));
+    t!(
+        "shed-counted-on-that-days-spraying-what",
+        day = sheets::day(day),
+        counted = counted(account, farm.units),
+        since = happened(account, farm.units),
+        which = yes_or_no(product.counted_after)
+    )
+}
+
+/// The same in short, for where there is no room to say on which side of the count its day falls.
+pub(in super::super) fn since_in_short(account: &Account, units: Units) -> String {
+    account.since.map_or_else(
+        || t!("shed-no-day-of-a-count-is").to_owned(),
+        |day| {
+            t!(
+                "shed-counted-and-since",
+                day = sheets::day(day),
+                counted = counted(account, units),
+                since = happened(account, units)
+            )
+        },
+    )
+}
+
+/// ": 8 gal", where it is known.
+fn counted(account: &Account, units: Units) -> String {
+    account.counted.map_or_else(String::new, |amount| format!(": {}", round(amount, units)))
+}
+
+/// What came in, was sprayed and went out since the count.
+fn happened(account: &Account, units: Units) -> String {
     let mut since = Vec::new();
     let shown = |amount: Amount| (!amount.is_zero()).then(|| round(amount, units));
     since.extend(shown(account.came).map(|amount| t!("shed-amount-came-in", amount = amount)));
     since.extend(shown(account.used).map(|amount| t!("shed-amount-was-sprayed", amount = amount)));
     since.extend(shown(account.went).map(|amount| t!("shed-amount-went-out", amount = amount)));
-    let since = if since.is_empty() {
+    if since.is_empty() {
         t!("shed-nothing-happened-since").to_owned()
     } else {
         t!("shed-since-then", since = since.join(", "))
-    };
-    t!(
-        "shed-counted-on-that-days-spraying-what",
-        day = sheets::day(day),
-        counted = counted,
-        since = since,
-        which = yes_or_no(product.counted_after)
-    )
+    }
 }
 
 /// What it costs, what the last bill said, and what the purchases of the year come to.

@@ -336,8 +336,16 @@ fn back(bench: &Bench, ui: &mut Ui, id: &str, product: &Product, form: &mut Form
 /// The farm with what was written down, or what is missing.
 fn written(farm: &Farm, id: &Id, product: &Product, form: &Form, by: String) -> Result<Farm, String> {
     let mut farm = farm.clone();
-    let size = || form.size.clone().ok_or_else(|| t!("shed-type-what-one-container-holds-such").to_owned());
-    let amount = || form.amount.clone().ok_or_else(|| t!("shed-type-how-much-such-as-1").to_owned());
+    let (of_container, much) = match (product.is_liquid(), farm.units) {
+        (true, Units::UsCustomary) => ("2.5 gal", "1 gal"),
+        (true, Units::Imperial) => ("10 L", "1 imp gal"),
+        (true, Units::Metric) => ("10 L", "5 L"),
+        (false, Units::Metric) => ("10 kg", "5 kg"),
+        (false, _) => ("50 lb", "10 lb"),
+    };
+    let size =
+        || form.size.clone().ok_or_else(|| t!("shed-type-what-one-container-holds-such", example = of_container));
+    let amount = || form.amount.clone().ok_or_else(|| t!("shed-type-how-much-such-as-1", example = much));
     let lot = form.lot.trim().to_owned();
     if matches!(form.what, What::Bought | What::Back) && form.count == 0 {
         return Err(t!("shed-type-how-many-containers").to_owned());

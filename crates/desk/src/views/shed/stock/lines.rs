@@ -10,11 +10,11 @@ use tankard_core::stock::{Entry, Kind, strike};
 use tankard_core::t;
 use tankard_file::cell::guarded;
 
-use super::super::{Bench, cross, tight, word};
+use super::super::{Bench, cross, sheets, tight, word};
 use super::rounded;
 use super::table::right;
 use crate::look;
-use crate::parts::boxes;
+use crate::parts::{boxes, dates};
 
 /// Height of a line with its hairline.
 const LINE: f32 = look::ROW + 1.0;
@@ -149,7 +149,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, entries: &[Entry]) {
     for (at, entry) in entries.iter().rev().enumerate().take(end).skip(first) {
         ui.push_id(("line", at), |ui| {
             ui.horizontal(|ui| {
-                boxes::slot(ui, day, |ui| ui.label(entry.date.to_string()));
+                boxes::slot(ui, day, |ui| ui.label(dates::short(entry.date)));
                 let text = words(entry, bench.farm());
                 boxes::slot(ui, what, |ui| {
                     if let Kind::Record { id, .. } = &entry.kind {
@@ -179,7 +179,7 @@ pub(super) fn show(bench: &mut Bench, ui: &mut Ui, entries: &[Entry]) {
                 });
                 let holds = matches!(entry.kind, Kind::Counted { holds: true, .. });
                 if let Some(place) = entry.place.filter(|_| !holds)
-                    && cross(ui, &format!("{text}, {}", entry.date))
+                    && cross(ui, &format!("{text}, {}", sheets::day(entry.date)))
                 {
                     gone = Some(place);
                 }

@@ -13,20 +13,28 @@ use egui::{CentralPanel, Frame, Margin, ScrollArea, Ui};
 use jiff::civil::Date;
 use tankard_core::farm::Id;
 use tankard_core::quantity::{Amount, Quantity, Units};
-use tankard_core::stock::Account;
+use tankard_core::stock::{Account, Doubt};
 use tankard_core::t;
 
+pub(super) use account::since_in_short;
 pub(super) use held::{Held, Known, Stock};
 pub(super) use list::list;
 
 use super::{Bench, quiet, sheets, word};
 use crate::look;
-use crate::parts::{boxes, dates};
+use crate::parts::boxes;
 use crate::report::needs;
+
+/// Whether something in an account is in doubt that a person has to mend, not only to know.
+pub(super) fn is_doubtful(account: &Account) -> bool {
+    let is_to_know =
+        |doubt: &Doubt| matches!(doubt, Doubt::TooManyBack { .. } | Doubt::ForCustomers { .. } | Doubt::NoDay);
+    !account.doubts.iter().all(is_to_know)
+}
 
 /// "12 June".
 fn short_day(day: Date) -> String {
-    dates::day_month(day)
+    tankard_core::language::days::day_month(day)
 }
 
 /// An amount rounded, below zero too.

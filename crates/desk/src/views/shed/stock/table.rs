@@ -3,11 +3,11 @@
 use egui::{Align, Label, Layout, Ui, Vec2};
 use tankard_core::farm::{Id, Product};
 use tankard_core::finding::Level;
-use tankard_core::stock::{Account, Doubt, Need, Needs};
+use tankard_core::stock::{Account, Need, Needs};
 use tankard_core::t;
 
 use super::super::{Bench, named, tight, word};
-use super::{Held, rows, short_day};
+use super::{Held, is_doubtful, rows, short_day};
 use crate::look;
 use crate::parts::{boxes, lists, mark};
 use crate::report::needs::{self, PRICE, round};
@@ -130,9 +130,7 @@ fn title(ui: &mut Ui, product: &Product, account: Option<&Account>) -> bool {
     let name = named(&product.name);
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 2.0;
-        let is_doubt =
-            |doubt: &Doubt| !matches!(doubt, Doubt::TooManyBack { .. } | Doubt::ForCustomers { .. } | Doubt::NoDay);
-        if account.is_some_and(|account| account.doubts.iter().any(is_doubt)) {
+        if account.is_some_and(is_doubtful) {
             mark::show(ui, Level::Check).on_hover_text(t!("shed-something-in-its-account-is-in"));
         }
         ui.spacing_mut().button_padding.x = 0.0;
