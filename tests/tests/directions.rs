@@ -9,7 +9,7 @@ use tankard_core::quantity::{ActiveBasis, AsTyped, Quantity, Units};
 use tankard_tests::cases;
 
 /// Pieces of directions, out of which sentences come that mean something, nearly mean something, or turn it.
-const PIECES: [&str; 134] = [
+const PIECES: [&str; 160] = [
     "Apply",
     "apply",
     "Use",
@@ -144,6 +144,32 @@ const PIECES: [&str; 134] = [
     "when temperatures exceed",
     "temperature inversion",
     "must",
+    "(",
+    ")",
+    "(24 fl oz)",
+    "(1)",
+    ";",
+    ":",
+    "minutes",
+    "months",
+    "inches",
+    "or within",
+    "boom height",
+    "ground speed",
+    "Rotational crops:",
+    "Clean-up:",
+    "do not plant",
+    "rain-free period",
+    "finer than",
+    "one of the following",
+    "per crop",
+    "downwind",
+    "No aplique",
+    "más de",
+    "por año",
+    "días",
+    "si",
+    "gotas gruesas",
 ];
 
 fn product(formulation: Formulation) -> Product {
@@ -163,9 +189,30 @@ fn has_number(text: &str, number: &str) -> bool {
 }
 
 fn has_count(text: &str, count: u32) -> bool {
-    let words = ["zero", "one", "two", "three", "four", "five", "six"];
-    let word = usize::try_from(count).ok().and_then(|at| words.get(at));
-    has_number(text, &count.to_string()) || word.is_some_and(|word| text.to_lowercase().contains(word))
+    let words = [
+        (1, "one"),
+        (1, "once"),
+        (2, "two"),
+        (2, "twice"),
+        (3, "three"),
+        (4, "four"),
+        (5, "five"),
+        (6, "six"),
+        (7, "seven"),
+        (10, "ten"),
+        (12, "twelve"),
+        (14, "fourteen"),
+        (24, "twenty-four"),
+        (30, "thirty"),
+        (2, "dos"),
+    ];
+    let is_word = |(number, word): &(u32, &str)| *number == count && text.to_lowercase().contains(word);
+    has_number(text, &count.to_string()) || words.iter().any(is_word)
+}
+
+/// Whether a time of a statement stands in a text as it is, or in a unit that it is a whole number of.
+fn has_time(text: &str, time: u32, each: u32) -> bool {
+    has_count(text, time) || (time.is_multiple_of(each) && has_count(text, time / each))
 }
 
 /// Whether a unit stands in a text by any of its names.
@@ -203,6 +250,11 @@ fn stands<Q: Quantity>(text: &str, value: &AsTyped<Q>) -> Result<(), TestCaseErr
     Ok(())
 }
 
+/// Whether a statement is in the words of the label, whatever they are.
+fn is_in_own_words(says: &Says) -> bool {
+    matches!(says, Says::Wear { .. } | Says::Handling { .. } | Says::CleanOut { .. })
+}
+
 fn each_stands(text: &str, reading: &Reading) -> Result<(), TestCaseError> {
     for found in &reading.found {
         let own: String = found.sentences.iter().flat_map(|sentence| [sentence.text.as_str(), " "]).collect();
@@ -226,11 +278,35 @@ fn each_stands(text: &str, reading: &Reading) -> Result<(), TestCaseError> {
             }
             Says::Applications { most, days_apart, .. } => {
                 prop_assert!(has_count(&own, *most), "{most} in {own:?}");
-                prop_assert!(*days_apart == 0 || has_number(&own, &days_apart.to_string()), "{days_apart} in {own:?}");
+                prop_assert!(*days_apart == 0 || has_time(&own, *days_apart, 7), "{days_apart} in {own:?}");
             }
-            Says::HarvestInterval { days } => prop_assert!(has_number(&own, &days.to_string()) && own.contains("day")),
-            Says::ReEntry { hours } | Says::RainFree { hours } => {
-                prop_assert!(has_number(&own, &hours.to_string()) && own.to_lowercase().contains('h'));
+            Says::HarvestInterval { days } => prop_assert!(has_time(&own, *days, 7), "{days} in {own:?}"),
+            Says::ReEntry { hours } => prop_assert!(has_time(&own, *hours, 24), "{hours} in {own:?}"),
+            // Minutes become the next whole hour, never less.
+            Says::RainFree { hours } => {
+                let minutes = hours.saturating_sub(1) * 60 + 1..=hours * 60;
+                let by_minutes = own.contains("minutes") && minutes.into_iter().any(|minutes| has_count(&own, minutes));
+                prop_assert!(has_count(&own, *hours) || by_minutes, "{hours} in {own:?}");
+            }
+            // Days become the months that hold them, never fewer: none has more than 31.
+            Says::PlantBack { months, .. } => {
+                let days = months.saturating_sub(1) * 27..=months * 31;
+                let by_days = days.into_iter().any(|days| has_count(&own, days) || has_time(&own, days, 7));
+                prop_assert!(has_count(&own, *months) || by_days, "{months} in {own:?}");
+            }
+            Says::BoomHeight { most } => {
+                let number = most.text().split(' ').next().unwrap_or_default();
+                prop_assert!(has_number(&own, number), "{number} in {own:?}");
+            }
+            Says::GroundSpeed { most } => stands(&own, most)?,
+            Says::Humidity { least, most } => {
+                for end in [least, most].into_iter().flatten() {
+                    prop_assert!(
+                        has_number(&own, end.text().trim_end_matches(['%', ' '])),
+                        "{} in {own:?}",
+                        end.text()
+                    );
+                }
             }
             Says::Droplets { finest, coarsest } => {
                 let own = own.to_lowercase();
@@ -246,7 +322,7 @@ fn each_stands(text: &str, reading: &Reading) -> Result<(), TestCaseError> {
             Says::NoInversion => prop_assert!(own.contains("inversion")),
             Says::CropStage => {
                 for stage in [&found.statement.from_stage, &found.statement.to_stage] {
-                    let stands = stage.split(' ').all(|part| own.to_uppercase().contains(part));
+                    let stands = stage.split(' ').all(|part| own.to_uppercase().contains(&part.to_uppercase()));
                     prop_assert!(stands, "{stage} in {own:?}");
                 }
             }
@@ -262,7 +338,10 @@ fn each_stands(text: &str, reading: &Reading) -> Result<(), TestCaseError> {
                     stands(&own, end)?;
                 }
             }
-            Says::NotWith { what, .. } | Says::Wear { what } => {
+            Says::NotWith { what, .. }
+            | Says::Wear { what }
+            | Says::Handling { what }
+            | Says::CleanOut { how: what, .. } => {
                 prop_assert!(!what.is_empty() && own.contains(what.as_str()), "{what} in {own:?}");
             }
             other => prop_assert!(false, "{other:?} is not read from directions: {text:?}"),
@@ -278,12 +357,14 @@ fn each_stands(text: &str, reading: &Reading) -> Result<(), TestCaseError> {
             );
         }
         // What turns a sentence is never passed over.
-        if matches!(found.statement.says, Says::Wear { .. }) {
-            // In its own words, whatever they are.
+        if is_in_own_words(&found.statement.says) {
             continue;
         }
         let lower = own.to_lowercase();
-        prop_assert!(!lower.contains("unless") && !lower.contains("by air") && !lower.contains("never"), "{own:?}");
+        // "Do not apply unless the wind is between 3 and 10 mph" says what may be.
+        let may_say_unless = matches!(found.statement.says, Says::Wind { .. } | Says::Droplets { .. });
+        prop_assert!(may_say_unless || !lower.contains("unless"), "{own:?}");
+        prop_assert!(!lower.contains("by air") && !lower.contains("never"), "{own:?}");
     }
     Ok(())
 }

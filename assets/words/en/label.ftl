@@ -358,15 +358,25 @@ label-or-coarser = { $finest } or coarser
 label-adjuvant-in-form = { $class }, { $stance }
 label-adjuvant-in-form-at = { $class }, { $stance }, { $rate }
 label-buffer-in-form = { $width } to { $to }
+label-buffer-downwind-in-form = { $width } downwind to { $to }
+label-next-crop-in-form-one = { $crop }, 1 month
+label-next-crop-in-form = { $crop }, { $months } months
 
 ## core/label/directions/build.rs
 
 label-it-is-too-long-to-be = It is too long to be one sentence.
 label-no-phrase-known-here-fits-it = No phrase known here fits it.
-label-it-stands-under-the-heading-which = It stands under the heading "{ $heading }", which says more than a crop.
+label-it-stands-under-the-heading-which = It stands under the heading "{ $heading }", which may speak of another use or of something else.
 label-it-stands-under-the-heading-whose = It stands under the heading "{ $heading }", whose crop is not told for sure.
 label-no-phrase-known-here-accounts-for = No phrase known here accounts for "{ $figure }" in it.
 label-the-word-may-turn-what-it = The word "{ $word }" may turn what it says.
+label-the-word-may-narrow-what-it = The word "{ $word }" is not known here and may narrow what it says, to another use or place.
+label-the-word-speaks-of-another-use = The word "{ $word }" speaks of another use, place or way of spraying; type a row if it is yours.
+label-the-word-makes-a-condition = It holds under a condition, which begins with "{ $word }"; type the row and choose the condition with it.
+label-the-part-before-it-is-not = The part of the sentence before it is not understood, and may narrow it, too.
+label-in-brackets-stands-something-else = In brackets stands "{ $aside }", which is not the same as what stands before it.
+label-minutes-are-entered-as-the-next = The form takes whole hours, so the minutes are entered as the next whole hour.
+label-days-are-entered-as-the-next = The form takes months, so the days are entered as the months that surely hold them.
 label-a-figure-in-it-cannot-be = A figure in it cannot be read.
 label-the-form-takes-whole-days-and = The form takes whole days and hours alone.
 label-it-does-not-say-over-which = It does not say over which ground its water goes.
@@ -381,8 +391,7 @@ label-it-says-at-which-time = It says "{ $time }"; the form holds it at any time
 
 ## core/label/directions/crops.rs
 
-label-it-speaks-of-with-the-word = It speaks of { $name } with the word "{ $doubt }", which may make it another crop.
-label-it-speaks-of-several-crops-in = It speaks of several crops in several places.
+label-it-speaks-of-several-crops-in = It names { $crops } in several places, so what it says of each is not told for sure: type a row for each crop.
 
 ## core/label/directions/mod.rs
 
@@ -392,6 +401,7 @@ label-the-text-is-too-long-to = The text is too long to be read to its end.
 
 label-the-text-says-several-things-on = The text says several things on { $kind }; for what each holds must be typed.
 label-the-text-has-several-times-between = The text has several times between applications.
+label-other-rates-are-not-understood = Another sentence with a rate was not understood, so see whether this one holds for all.
 label-with-the-number-of-applications-that = With the number of applications that is typed already.
 label-the-form-takes-the-days-between = The form takes the days between applications together with their number, which the text does not give.
 label-one-figure-so-it-is-entered = One figure, so it is entered as the least and as the most.

@@ -106,6 +106,11 @@ static NAMES: LazyLock<FxHashMap<String, Vec<Span>>> = LazyLock::new(|| {
     names
 });
 
+/// Whether a stage of some crop has this name.
+pub(crate) fn is_named(text: &str) -> bool {
+    NAMES.contains_key(&comparable(text))
+}
+
 /// What is compared of a stage: small letters without accents, single spaces.
 fn comparable(stage: &str) -> String {
     plain(&folded(stage))

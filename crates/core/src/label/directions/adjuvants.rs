@@ -3,10 +3,12 @@
 //! The form takes classes of one role that are required, or preferred, as alternatives (`mix::choice::voices`); so "COC or NIS" can be
 //! entered, and "COC and NIS" cannot.
 
-use super::build::{Becomes, Made, both};
-use super::items::Measure;
+use super::build::Becomes;
 use super::lists::{Dose, Joined};
-use super::phrases::{Catch, Says as Phrase};
+use super::made::{Made, both};
+use super::phrases::Catch;
+use super::table::Says as Phrase;
+use super::units::Measure;
 use crate::farm::Says;
 use crate::farm::label::Stance;
 use crate::language::t;
@@ -44,10 +46,15 @@ pub(super) fn made(says: Phrase, caught: &[Catch]) -> Result<Made, String> {
     }
     // "COC or MSO at 1 % v/v": the rate behind the last is of those before it, too.
     let last = doses.last().and_then(|dose| dose.rate.as_ref());
+    // "NIS may be added at 0.25 % v/v": behind the verb.
+    let behind = caught.iter().find_map(|catch| if let Catch::Figure(figure) = catch { Some(figure) } else { None });
+    if behind.is_some() && (doses.len() > 1 || last.is_some()) {
+        return Err(t!("label-a-figure-in-it-cannot-be").to_owned());
+    }
     let mut all = Vec::new();
     for Dose { class, rate } in doses {
         let is_shared = rate.is_none() && joined == Joined::Or;
-        let figure = rate.as_ref().or(last.filter(|_| is_shared));
+        let figure = rate.as_ref().or(last.filter(|_| is_shared)).or(behind);
         if figure.is_some() && objects {
             return Err(t!("label-it-speaks-against-a-rate-of").to_owned());
         }

@@ -28,7 +28,12 @@ pub(super) fn is_for(typed: &Statement, name: &str) -> bool {
 pub(super) fn speaks_of(says: &Says) -> String {
     match says {
         Says::Adjuvant { class, .. } => class.key().to_owned(),
-        Says::Buffer { to: what, .. } | Says::NotWith { what, .. } | Says::Wear { what } => plain(what),
+        Says::Buffer { to: what, .. }
+        | Says::NotWith { what, .. }
+        | Says::Wear { what }
+        | Says::Handling { what }
+        | Says::CleanOut { how: what, .. }
+        | Says::PlantBack { next_crop: what, .. } => plain(what),
         _ => String::new(),
     }
 }
@@ -82,8 +87,17 @@ pub fn in_form(statement: &Statement, units: Option<Units>) -> String {
             }
         }
         Says::Temperature { least, most } => between(least.as_ref(), most.as_ref(), units),
+        Says::Buffer { to, width, downwind_only: true } => {
+            t!("label-buffer-downwind-in-form", width = text(width, units), to = to)
+        }
         Says::Buffer { to, width, .. } => t!("label-buffer-in-form", width = text(width, units), to = to),
-        Says::NotWith { what, .. } | Says::Wear { what } => what.clone(),
+        Says::NotWith { what, .. } | Says::Wear { what } | Says::Handling { what } => what.clone(),
+        Says::CleanOut { before, how } if before.is_empty() => how.clone(),
+        Says::PlantBack { next_crop, months: 1 } => t!("label-next-crop-in-form-one", crop = next_crop),
+        Says::PlantBack { next_crop, months } => t!("label-next-crop-in-form", crop = next_crop, months = months),
+        Says::BoomHeight { most } => t!("label-at-most-text", text = text(most, units)),
+        Says::GroundSpeed { most } => t!("label-at-most-text", text = text(most, units)),
+        Says::Humidity { least, most } => between(least.as_ref(), most.as_ref(), units),
         Says::Rate { least, most } => between(least.as_ref(), most.as_ref(), units),
         Says::Carrier { least, most } => between(least.as_ref(), most.as_ref(), units),
         Says::SeasonTotal { most, per } => t!("label-at-most-text-per", text = text(most, units), per = per.name()),

@@ -1,15 +1,14 @@
-//! Statements of what phrases caught in a sentence, and what the sentences of a text come to together.
+//! What a sentence says: its clauses, the phrases that fit them, what of them is left over, and for which crop they are.
 
-use super::items::{Figure, Item, Measure, What, items, quantity};
-use super::lists;
-use super::phrases::{Catch, Fit, Says as Phrase, limits, table, turns};
+use super::items::{Cut, Item, What, items};
+use super::made::{Of, made};
+use super::phrases::{Fit, words_of};
 use super::sentences::Piece;
-use super::{Sentence, adjuvants, crops};
-use crate::farm::{Period, Product, Says};
+use super::table::{Says as Phrase, how_it_turns, limits, of_kind, statements};
+use super::{Sentence, brackets, clauses, crops, headings, table};
+use crate::farm::{Product, Says};
 use crate::language::t;
-use crate::mix::actives;
-use crate::quantity::{AsTyped, CarrierRate, Quantity, Rate, Units};
-use crate::words::named_in;
+use crate::quantity::Units;
 
 /// A longer sentence is none.
 const MOST_ITEMS: usize = 150;
@@ -35,80 +34,145 @@ pub(super) enum Becomes {
     Apart(u32),
 }
 
-/// Said where a sentence has one figure for a form that asks for two.
-fn one_figure() -> &'static str {
-    t!("label-one-figure-so-it-is-entered")
-}
-
 /// What a sentence says; never nothing.
 ///
 /// # Errors
 /// A sentence that says why it is not understood.
 pub(super) fn of_sentence(piece: &Piece, product: &Product, units: Units) -> Result<Vec<Caught>, String> {
-    let items = items(&piece.text, product.is_liquid(), units);
+    let Cut { items, asides } = items(&piece.text, product.is_liquid(), units);
     if items.len() > MOST_ITEMS {
         return Err(t!("label-it-is-too-long-to-be").to_owned());
     }
+    let whole: Vec<usize> = (0..items.len()).collect();
+    let clauses = clauses::of(&items);
+    let (said, read) = match of_clauses(piece, &items, &[whole], product) {
+        Err(_) if clauses.len() > 1 => of_clauses(piece, &items, &clauses, product),
+        read => read,
+    }?;
+    // What enters in the words of the label enters with its brackets.
+    let is_told_so = |said: &Said| matches!(&said.becomes, Becomes::Says(says) if is_in_own_words(says));
+    if let Some(aside) = brackets::unlike(&piece.text, &items, &asides).filter(|_| !said.iter().all(is_told_so)) {
+        return Err(t!("label-in-brackets-stands-something-else", aside = aside));
+    }
+    let sentence = Sentence { text: piece.text.clone(), read: read_ranges(&items, &read) };
+    Ok(said
+        .into_iter()
+        .map(|Said { becomes, crop, note }| Caught { becomes, crop, sentence: sentence.clone(), note })
+        .collect())
+}
+
+/// What clauses say, each given by the places of its items, and which of the items phrases account for.
+fn of_clauses(
+    piece: &Piece,
+    items: &[Item],
+    clauses: &[Vec<usize>],
+    product: &Product,
+) -> Result<(Vec<Said>, Vec<bool>), String> {
+    let mut read = vec![false; items.len()];
+    let mut said = Vec::new();
+    for clause in clauses {
+        let own: Vec<Item> = clause.iter().filter_map(|at| items.get(*at).cloned()).collect();
+        let (of_clause, taken) = of_clause(piece, &own, product)?;
+        said.extend(of_clause);
+        for (at, _) in clause.iter().zip(taken).filter(|(_, taken)| *taken) {
+            if let Some(slot) = read.get_mut(*at) {
+                *slot = true;
+            }
+        }
+    }
+    Ok((said, read))
+}
+
+/// What a sentence says that stands behind a semicolon: it is for the crop of the part before, where it names none.
+///
+/// # Errors
+/// Where the part before is not understood, since what narrows it may narrow this one, too.
+pub(super) fn behind(before: Option<&[Caught]>, mut own: Vec<Caught>, piece: &Piece) -> Result<Vec<Caught>, String> {
+    if headings::are_of_rotation(piece) {
+        return Ok(own);
+    }
+    let before = before.ok_or_else(|| t!("label-the-part-before-it-is-not").to_owned())?;
+    let crop = before.last().map(|caught| caught.crop.clone()).unwrap_or_default();
+    for caught in own.iter_mut().filter(|caught| caught.crop.is_empty()) {
+        caught.crop.clone_from(&crop);
+    }
+    Ok(own)
+}
+
+/// Whether a statement is in the words of the label.
+const fn is_in_own_words(says: &Says) -> bool {
+    matches!(says, Says::Wear { .. } | Says::CleanOut { .. } | Says::Handling { .. })
+}
+
+/// What a clause says, without the sentence it stands in.
+struct Said {
+    becomes: Becomes,
+    crop: String,
+    note: String,
+}
+
+/// What a clause says, and which of its items phrases account for.
+fn of_clause(piece: &Piece, items: &[Item], product: &Product) -> Result<(Vec<Said>, Vec<bool>), String> {
     let mut taken = vec![false; items.len()];
     let mut fits: Vec<(Phrase, Fit)> = Vec::new();
-    for phrase in table() {
-        while let Some(fit) = phrase.find(&items, &taken) {
-            let is_within =
-                |at: usize| fit.caught.iter().any(|catch| matches!(catch, Catch::Within(range) if range.contains(&at)));
-            for at in (fit.from..fit.to).filter(|at| !is_within(*at)) {
-                if let Some(slot) = taken.get_mut(at) {
-                    *slot = true;
-                }
-            }
+    let is_rotation = headings::are_of_rotation(piece);
+    let words = words_of(items);
+    let may_be = |phrase: &&'static table::Phrase| is_rotation || phrase.says != Phrase::PlantBackRow;
+    for phrase in statements().filter(|phrase| phrase.may_fit(&words)).filter(may_be) {
+        while let Some(fit) = phrase.find(items, &taken) {
+            fit.mark(&mut taken);
             fits.push((phrase.says, fit));
         }
     }
     if fits.is_empty() {
-        return Err(if has_limit(&piece.text) {
+        let words = items.iter().filter_map(|item| if let What::Word(word) = &item.what { Some(word) } else { None });
+        let elsewhere = words.clone().find(|word| how_it_turns(word) == Some(Phrase::Elsewhere));
+        return Err(if let Some(word) = elsewhere {
+            t!("label-the-word-speaks-of-another-use", word = word)
+        } else if has_limit(&piece.text) {
             t!("label-no-phrase-known-here-fits-it").to_owned()
         } else {
             t!("label-it-has-none-of-the-words").to_owned()
         });
     }
-    let named = crops::of(&items, &taken)?;
+    let named = crops::of(items, &taken)?;
     for at in &named.at {
         if let Some(slot) = taken.get_mut(*at) {
             *slot = true;
         }
     }
-    left_over(&piece.text, &items, &taken, fits.iter().any(|(says, _)| says.is_strict()))?;
-    let timing = timing(&items, &taken);
-    let crop = if named.names.is_empty() { crop_of_heading(piece, product, units)? } else { named.names };
-    let sentence = Sentence { text: piece.text.clone(), read: read_ranges(&items, &taken) };
+    let read: Vec<bool> = taken.clone();
+    headings::take_own(piece, items, &mut taken);
+    take(Phrase::Aside, items, &mut taken);
+    let is_strict = fits.iter().any(|(says, _)| says.is_strict());
+    let timing = timing(piece, items);
+    if !is_strict {
+        take(Phrase::Timing, items, &mut taken);
+    }
+    left_over(&piece.text, items, &taken)?;
+    let crop = headings::crop(piece, &named.names, fits.iter().any(|(says, _)| says.is_rate()))?;
     fits.sort_by_key(|(_, fit)| fit.from);
     let mut all = Vec::new();
     for (says, fit) in fits {
-        let of = Of { text: &piece.text, items: &items, product };
+        let of = Of { text: &piece.text, items, product };
+        // What may follow on a field is for whatever crop stands there.
+        let crop = if matches!(says, Phrase::PlantBack | Phrase::PlantBackRow) { String::new() } else { crop.clone() };
         for (becomes, note) in made(says, &fit.caught, &of)? {
             let note =
                 [note, timing.as_str()].into_iter().filter(|note| !note.is_empty()).collect::<Vec<_>>().join(" ");
-            all.push(Caught { becomes, crop: crop.clone(), sentence: sentence.clone(), note });
+            all.push(Said { becomes, crop: crop.clone(), note });
         }
     }
-    Ok(all)
+    Ok((all, read))
 }
 
-/// The crop of the heading that a sentence stands under.
-fn crop_of_heading(piece: &Piece, product: &Product, units: Units) -> Result<String, String> {
-    let words = items(&piece.heading, product.is_liquid(), units);
-    match crops::of(&words, &vec![false; words.len()]) {
-        // A heading that says more than the crop ("Preplant, corn") may limit what stands under it.
-        Ok(crops)
-            if !crops.at.is_empty()
-                && words
-                    .iter()
-                    .enumerate()
-                    .any(|(at, item)| !crops.at.contains(&at) && item.what != What::Word("and".to_owned())) =>
-        {
-            Err(t!("label-it-stands-under-the-heading-which", heading = piece.heading))
+/// Takes all that phrases of a kind fit.
+pub(super) fn take(says: Phrase, items: &[Item], taken: &mut [bool]) {
+    let words = words_of(items);
+    for phrase in of_kind(says).filter(|phrase| phrase.may_fit(&words)) {
+        while let Some(fit) = phrase.find(items, taken) {
+            fit.mark(taken);
         }
-        Ok(crops) => Ok(crops.names),
-        Err(_) => Err(t!("label-it-stands-under-the-heading-whose", heading = piece.heading)),
     }
 }
 
@@ -118,49 +182,50 @@ pub(super) fn has_limit(text: &str) -> bool {
         || text.to_lowercase().replace('’', "'").split(|sign: char| !sign.is_alphanumeric() && sign != '\'').any(limits)
 }
 
-/// Said where a sentence holds at one time of the crop alone, which the form does not ask for.
-fn timing(items: &[Item], taken: &[bool]) -> String {
-    const TIMES: [&str; 9] = [
-        "postemergence",
-        "preemergence",
-        "postemergent",
-        "preemergent",
-        "preplant",
-        "burndown",
-        "layby",
-        "post",
-        "pre",
-    ];
-    let left = items.iter().zip(taken).filter(|(_, taken)| !**taken);
-    let said = left.filter_map(|(item, _)| if let What::Word(word) = &item.what { Some(word) } else { None });
-    let time = said.into_iter().find(|word| TIMES.contains(&word.as_str()));
+/// Said where a sentence or its heading holds at one time of the crop alone, which the form does not ask for.
+fn timing(piece: &Piece, items: &[Item]) -> String {
+    // Words that enter the form as they stand may hold one, too.
+    let free = vec![false; items.len()];
+    let in_sentence = of_kind(Phrase::Timing).find_map(|phrase| {
+        let fit = phrase.find(items, &free)?;
+        let (from, to) = (items.get(fit.from)?.at.start, items.get(fit.to.checked_sub(1)?)?.at.end);
+        piece.text.get(from..to)
+    });
+    let time = in_sentence.map(str::to_lowercase).or_else(|| headings::timing(piece));
     time.map_or_else(String::new, |time| t!("label-it-says-at-which-time", time = time))
 }
 
-/// Words that may be left over where every word counts.
-const FILLERS: [&str; 12] =
-    ["the", "this", "product", "herbicide", "in", "on", "to", "for", "of", "and", "field", "fields"];
-
-fn left_over(text: &str, items: &[Item], taken: &[bool], is_strict: bool) -> Result<(), String> {
-    for (at, (item, taken)) in items.iter().zip(taken).enumerate() {
-        match &item.what {
-            _ if *taken => {}
-            What::Number(_) | What::Figure(_) => {
-                // With the word behind it, by which it is found.
-                let end = match items.get(at + 1) {
-                    Some(Item { what: What::Word(_), at }) => at.end,
-                    _ => item.at.end,
-                };
-                let figure = text.get(item.at.start..end).unwrap_or_default();
-                return Err(t!("label-no-phrase-known-here-accounts-for", figure = figure));
-            }
-            What::Word(word) if turns(word) || (is_strict && !FILLERS.contains(&word.as_str())) => {
-                return Err(t!("label-the-word-may-turn-what-it", word = word));
-            }
-            What::Word(_) | What::Stop => {}
+fn left_over(text: &str, items: &[Item], taken: &[bool]) -> Result<(), String> {
+    let left = || items.iter().enumerate().zip(taken).filter(|(_, taken)| !**taken).map(|(item, _)| item);
+    for (at, item) in left() {
+        if matches!(item.what, What::Number(_) | What::Figure(_)) {
+            // With the word behind it, by which it is found.
+            let end = match items.get(at + 1) {
+                Some(Item { what: What::Word(_), at }) => at.end,
+                _ => item.at.end,
+            };
+            let figure = text.get(item.at.start..end).unwrap_or_default();
+            return Err(t!("label-no-phrase-known-here-accounts-for", figure = figure));
         }
     }
-    Ok(())
+    let words: Vec<&String> =
+        left().filter_map(|(_, item)| if let What::Word(word) = &item.what { Some(word) } else { None }).collect();
+    if let Some(why) = turned(&words) {
+        return Err(why);
+    }
+    words.first().map_or(Ok(()), |word| Err(t!("label-the-word-may-narrow-what-it", word = word)))
+}
+
+/// Why a sentence is not told for sure that leaves these words over; none where none of them may turn it.
+fn turned(words: &[&String]) -> Option<String> {
+    let find = |wanted: Phrase| words.iter().find(|word| how_it_turns(word) == Some(wanted));
+    if let Some(word) = find(Phrase::Elsewhere) {
+        Some(t!("label-the-word-speaks-of-another-use", word = word))
+    } else if let Some(word) = find(Phrase::Condition) {
+        Some(t!("label-the-word-makes-a-condition", word = word))
+    } else {
+        find(Phrase::Guard).map(|word| t!("label-the-word-may-turn-what-it", word = word))
+    }
 }
 
 fn read_ranges(items: &[Item], taken: &[bool]) -> Vec<std::ops::Range<usize>> {
@@ -175,207 +240,4 @@ fn read_ranges(items: &[Item], taken: &[bool]) -> Vec<std::ops::Range<usize>> {
         before = *taken;
     }
     all
-}
-
-pub(super) type Made = Vec<(Becomes, &'static str)>;
-
-/// The sentence that something was caught in.
-struct Of<'s> {
-    text: &'s str,
-    items: &'s [Item],
-    product: &'s Product,
-}
-
-impl Of<'_> {
-    /// What of it enters the form as it stands.
-    fn words(&self, caught: &[Catch]) -> Option<String> {
-        let words = caught.iter().find_map(|catch| if let Catch::Words(range) = catch { Some(range) } else { None })?;
-        Some(lists::text(self.text, self.items, words)).filter(|text| !text.is_empty())
-    }
-}
-
-/// What a phrase with its catches becomes.
-fn made(says: Phrase, caught: &[Catch], of: &Of) -> Result<Made, String> {
-    let product = of.product;
-    let unread = || t!("label-a-figure-in-it-cannot-be").to_owned();
-    let figure = |at: usize| match caught.iter().filter_map(of_figure).nth(at) {
-        Some(figure) => Ok(figure),
-        None => Err(unread()),
-    };
-    let days = || whole(&figure(0)?.most).ok_or_else(|| t!("label-the-form-takes-whole-days-and").to_owned());
-    let one = |says| Ok(vec![(Becomes::Says(says), "")]);
-    match says {
-        Phrase::Rate => {
-            let (least, most, note) = both(figure(0)?, rate_unit(figure(0)?).ok_or_else(unread)?).ok_or_else(unread)?;
-            of_active(&most, product, of.text)?;
-            Ok(vec![(Becomes::Says(Says::Rate { least: Some(least), most: Some(most) }), note)])
-        }
-        Phrase::RateLeast | Phrase::RateMost => {
-            let figure = figure(0)?;
-            let end: AsTyped<Rate> =
-                quantity(&figure.most, rate_unit(figure).ok_or_else(unread)?).ok_or_else(unread)?;
-            of_active(&end, product, of.text)?;
-            let is_least = says == Phrase::RateLeast;
-            let (least, most) = if is_least { (Some(end), None) } else { (None, Some(end)) };
-            one(Says::Rate { least, most })
-        }
-        Phrase::RateAndWater => {
-            let unit = rate_unit(figure(0)?).ok_or_else(unread)?;
-            let mut all = made(Phrase::Rate, caught, of)?;
-            let volume =
-                water_unit(figure(1)?, unit).ok_or_else(|| t!("label-it-does-not-say-over-which").to_owned())?;
-            let (least, most, note) = both(figure(1)?, &volume).ok_or_else(unread)?;
-            all.push((Becomes::Says(Says::Carrier { least: Some(least), most: Some(most) }), note));
-            Ok(all)
-        }
-        Phrase::Carrier => {
-            let volume = water_unit(figure(0)?, "").ok_or_else(|| t!("label-it-does-not-say-over-which").to_owned())?;
-            let (least, most, note) = both(figure(0)?, &volume).ok_or_else(unread)?;
-            Ok(vec![(Becomes::Says(Says::Carrier { least: Some(least), most: Some(most) }), note)])
-        }
-        Phrase::CarrierLeast | Phrase::CarrierMost => {
-            let volume = water_unit(figure(0)?, "").ok_or_else(unread)?;
-            let end: AsTyped<CarrierRate> = quantity(&figure(0)?.most, &volume).ok_or_else(unread)?;
-            let is_least = says == Phrase::CarrierLeast;
-            let (least, most) = if is_least { (Some(end), None) } else { (None, Some(end)) };
-            one(Says::Carrier { least, most })
-        }
-        Phrase::SeasonTotal => {
-            let figure = figure(0)?;
-            let most: AsTyped<Rate> =
-                quantity(&figure.most, rate_unit(figure).ok_or_else(unread)?).ok_or_else(unread)?;
-            let (per, note) = period(caught);
-            Ok(vec![(
-                Becomes::Says(match of_active(&most, product, of.text)? {
-                    Some(active) => Says::ActiveSeasonTotal { active, most, per },
-                    None => Says::SeasonTotal { most, per },
-                }),
-                note,
-            )])
-        }
-        Phrase::Applications => {
-            let count =
-                caught.iter().find_map(|catch| if let Catch::Count(count) = catch { Some(*count) } else { None });
-            let (per, note) = period(caught);
-            let most = count.ok_or_else(unread)?;
-            Ok(vec![(Becomes::Says(Says::Applications { most, days_apart: 0, per }), note)])
-        }
-        Phrase::Apart => Ok(vec![(Becomes::Apart(days()?), "")]),
-        Phrase::Harvest => one(Says::HarvestInterval { days: days()? }),
-        Phrase::ReEntry => one(Says::ReEntry { hours: days()? }),
-        Phrase::RainFree => one(Says::RainFree { hours: days()? }),
-        Phrase::Wind | Phrase::WindBetween => {
-            let figure = figure(0)?;
-            let Measure::Speed(unit) = &figure.measure else { return Err(unread()) };
-            let most = quantity(&figure.most, unit).ok_or_else(unread)?;
-            let least = figure.least.as_ref().map(|least| quantity(least, unit).ok_or_else(unread)).transpose()?;
-            one(Says::Wind { most, least, gust: None })
-        }
-        Phrase::Droplets => {
-            let classes = caught.iter().find_map(|catch| match catch {
-                Catch::Droplets { finest, coarsest } => Some((*finest, *coarsest)),
-                _ => None,
-            });
-            let (finest, coarsest) = classes.ok_or_else(unread)?;
-            let note = if coarsest == Some(finest) { t!("label-one-class-so-neither-finer-nor") } else { "" };
-            Ok(vec![(Becomes::Says(Says::Droplets { finest, coarsest }), note)])
-        }
-        Phrase::HarvestGrain => {
-            let interval = Says::HarvestInterval { days: days()? };
-            Ok(vec![(Becomes::Says(interval), t!("label-it-speaks-of-the-grain-alone"))])
-        }
-        Phrase::TemperatureMost | Phrase::TemperatureLeast => {
-            let figure = figure(0)?;
-            let Measure::Degrees(unit) = &figure.measure else { return Err(unread()) };
-            let end = Some(quantity(&figure.most, unit).ok_or_else(unread)?);
-            let is_least = says == Phrase::TemperatureLeast;
-            let (least, most) = if is_least { (end, None) } else { (None, end) };
-            one(Says::Temperature { least, most })
-        }
-        Phrase::NoInversion => one(Says::NoInversion),
-        Phrase::StageTo | Phrase::StageUpTo | Phrase::StageFrom | Phrase::StageBetween => {
-            let stages: Vec<&String> = caught
-                .iter()
-                .filter_map(|catch| if let Catch::Stage(stage) = catch { Some(stage) } else { None })
-                .collect();
-            let (from, to) = match (says, stages.as_slice()) {
-                (Phrase::StageFrom, [from]) => ((*from).clone(), String::new()),
-                (Phrase::StageBetween, [from, to]) => ((*from).clone(), (*to).clone()),
-                (Phrase::StageTo | Phrase::StageUpTo, [to]) => (String::new(), (*to).clone()),
-                _ => return Err(unread()),
-            };
-            let note = if says == Phrase::StageUpTo { t!("label-up-to-a-stage-is-entered") } else { "" };
-            Ok(vec![(Becomes::Stages { from, to }, note)])
-        }
-        Phrase::Buffer => {
-            let figure = figure(0)?;
-            let Measure::Length(unit) = &figure.measure else { return Err(unread()) };
-            let width = quantity(&figure.most, unit).ok_or_else(unread)?;
-            one(Says::Buffer { to: of.words(caught).ok_or_else(unread)?, width, downwind_only: false })
-        }
-        Phrase::NotWith => one(Says::NotWith { what: of.words(caught).ok_or_else(unread)?, days: 0 }),
-        Phrase::Wear => one(Says::Wear { what: of.words(caught).ok_or_else(unread)? }),
-        Phrase::AdjuvantRequired
-        | Phrase::AdjuvantPreferred
-        | Phrase::AdjuvantAllowed
-        | Phrase::AdjuvantDiscouraged
-        | Phrase::AdjuvantForbidden => adjuvants::made(says, caught),
-        Phrase::Guard | Phrase::Limit => Ok(Vec::new()),
-    }
-}
-
-fn of_figure(catch: &Catch) -> Option<&Figure> {
-    if let Catch::Figure(figure) = catch { Some(figure) } else { None }
-}
-
-fn whole(number: &str) -> Option<u32> {
-    number.parse().ok().filter(|days| *days < 10_000)
-}
-
-fn rate_unit(figure: &Figure) -> Option<&str> {
-    if let Measure::Rate(unit) = &figure.measure { Some(unit) } else { None }
-}
-
-/// The unit of a spray volume; without a word on the ground it is that of the rate beside it.
-fn water_unit(figure: &Figure, rate: &str) -> Option<String> {
-    match &figure.measure {
-        Measure::Water(unit) | Measure::Rate(unit) => Some(unit.clone()),
-        Measure::WaterAlone(unit) => rate.split_once('/').map(|(_, ground)| format!("{unit}/{ground}")),
-        _ => None,
-    }
-}
-
-pub(super) fn both<Q: Quantity>(figure: &Figure, unit: &str) -> Option<(AsTyped<Q>, AsTyped<Q>, &'static str)> {
-    let most: AsTyped<Q> = quantity(&figure.most, unit)?;
-    Some(match &figure.least {
-        Some(least) => (quantity(least, unit)?, most, ""),
-        None => (most.clone(), most, one_figure()),
-    })
-}
-
-/// The active that a rate counts; none where it counts the product.
-fn of_active(rate: &AsTyped<Rate>, product: &Product, text: &str) -> Result<Option<String>, String> {
-    if !matches!(rate.value(), Rate::ActivePerArea(..) | Rate::ActivePerSpray(..)) {
-        return Ok(None);
-    }
-    match product.actives.as_slice() {
-        // A sentence that names another active counts that one, or all of its products.
-        [only] if !only.name.trim().is_empty() && !names_another(text, &only.name) => Ok(Some(only.name.clone())),
-        _ => Err(t!("label-it-counts-an-active-that-is").to_owned()),
-    }
-}
-
-/// Whether a text names an active of the table beside one.
-fn names_another(text: &str, own: &str) -> bool {
-    let names = || actives::table().iter().flat_map(actives::ActiveFacts::names);
-    names().any(|name| named_in(name, text) && !named_in(name, own) && !actives::same(name, own))
-}
-
-/// Over what is counted, and what is to be said of it.
-fn period(caught: &[Catch]) -> (Period, &'static str) {
-    match caught.iter().find_map(|catch| if let Catch::Period(period) = catch { Some(*period) } else { None }) {
-        Some(Some(period)) => (period, ""),
-        Some(None) => (Period::Year, t!("label-a-season-is-entered-as-a")),
-        None => (Period::Year, t!("label-it-does-not-say-over-what")),
-    }
 }

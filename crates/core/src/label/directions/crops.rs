@@ -1,18 +1,13 @@
-//! For which crop a sentence is: the crops of `assets/crops.csv` as it names them. Another word before or behind a crop's name ("tolerant corn",
-//! "wheat stubble") may make it something else; then it cannot be told.
+//! For which crop a sentence is: the crops of `assets/crops.csv` as it names them. A word before or behind the name that makes it something
+//! else ("tolerant corn", "wheat stubble") is none that a sentence may leave over.
 
 use super::items::{Item, What};
+use crate::label::{listed, once};
 use crate::language::t;
 use crate::season::profile::crop_code;
 
 /// The longest name of a crop has so many words.
 const LONGEST: usize = 3;
-
-/// Words that may stand before the name of a crop, or behind it, without making it another.
-const BEFORE: [&str; 12] =
-    ["in", "on", "to", "of", "for", "and", "the", "all", "established", "apply", "harvest", "harvesting"];
-const BEHIND: [&str; 14] =
-    ["in", "on", "at", "and", "by", "to", "from", "is", "are", "apply", "use", "do", "phi", "rei"];
 
 /// What of a sentence names its crops.
 #[derive(Debug, Default, PartialEq, Eq)]
@@ -30,6 +25,11 @@ fn word(items: &[Item], at: Option<usize>) -> Option<&str> {
     }
 }
 
+/// Whether a word stands between the last two of a list: with "or" each may be meant, so each is entered.
+fn joins(word: &str) -> bool {
+    ["and", "or", "y", "o"].contains(&word)
+}
+
 /// The crops that words name which no phrase has taken.
 ///
 /// # Errors
@@ -44,31 +44,43 @@ pub(super) fn of(items: &[Item], taken: &[bool]) -> Result<Crops, String> {
             at += 1;
             continue;
         };
-        let is_free = |at: usize| taken.get(at) == Some(&false);
-        let before = word(items, at.checked_sub(1)).filter(|_| at > 0 && is_free(at - 1));
-        let behind = word(items, Some(at + length)).filter(|_| is_free(at + length));
-        let next_is_crop = name_at(items, taken, at + length).is_some();
-        let follows_crop = last.is_some_and(|last| last == at);
-        let doubt = before
-            .filter(|word| !BEFORE.contains(word) && !follows_crop)
-            .or_else(|| behind.filter(|word| !BEHIND.contains(word) && !next_is_crop));
-        if let Some(doubt) = doubt {
-            return Err(t!("label-it-speaks-of-with-the-word", name = name, doubt = doubt));
-        }
         // Several crops are one list, with commas and "and" between them.
         if let Some(last) = last
-            && !(last == at || (last + 1 == at && word(items, Some(last)) == Some("and")))
+            && names.iter().any(|other| *other != name)
+            && !(last == at || (last + 1 == at && word(items, Some(last)).is_some_and(joins)))
         {
-            return Err(t!("label-it-speaks-of-several-crops-in").to_owned());
+            names.push(name);
+            return Err(t!("label-it-speaks-of-several-crops-in", crops = listed(&once(names))));
         }
         names.push(name);
-        crops.at.extend(at..at + length);
+        // With the word that joins it to the one before.
+        let from = last.filter(|last| *last == at || *last + 1 == at).unwrap_or(at);
+        crops.at.extend(from..at + length);
         at += length;
         last = Some(at);
     }
-    names.dedup();
-    crops.names = names.join(", ");
+    crops.names = once(names).join(", ");
     Ok(crops)
+}
+
+/// Crops that may follow, as a statement has them, and how many words they take: "wheat, barley and all other crops".
+pub(super) fn following(items: &[Item], taken: &[bool], at: usize) -> Option<(String, usize)> {
+    let other = |at: usize| {
+        let words = [word(items, Some(at)), word(items, Some(at + 1)), word(items, Some(at + 2))];
+        if matches!(words, [Some("all" | "any"), Some("crop" | "crops"), _]) {
+            return Some((words.into_iter().take(2).flatten().collect::<Vec<_>>().join(" "), 2));
+        }
+        let is_other = matches!(words, [Some("all" | "any"), Some("other"), Some("crop" | "crops")]);
+        is_other.then(|| (words.into_iter().flatten().collect::<Vec<_>>().join(" "), 3))
+    };
+    let mut names: Vec<String> = Vec::new();
+    let (mut end, mut next) = (at, at);
+    while let Some((name, length)) = name_at(items, taken, next).or_else(|| other(next)) {
+        names.push(name);
+        end = next + length;
+        next = end + usize::from(word(items, Some(end)).is_some_and(joins));
+    }
+    (end > at).then(|| (names.join(", "), end - at))
 }
 
 /// Where a list of crops ends that begins at a word: "corn and soybean"; at the word itself where there is none.
@@ -77,7 +89,7 @@ pub(super) fn list(items: &[Item], taken: &[bool], at: usize) -> usize {
     let mut next = at;
     while let Some((_, length)) = name_at(items, taken, next) {
         end = next + length;
-        next = if word(items, Some(end)) == Some("and") { end + 1 } else { end };
+        next = if word(items, Some(end)).is_some_and(joins) { end + 1 } else { end };
     }
     end
 }

@@ -5,11 +5,12 @@ use std::ops::Range;
 use std::sync::LazyLock;
 
 use super::crops;
-use super::items::{Figure, Item, Measure, What};
-use super::phrases::turns;
-use crate::farm::AdjuvantClass;
+use super::items::{Figure, Item, What};
+use super::table::turns;
+use super::units::Measure;
+use crate::farm::{AdjuvantClass, Droplets};
 use crate::ground::named::words_of_neighbours;
-use crate::label::stage::Stage;
+use crate::label::stage::{Stage, is_named};
 
 /// An adjuvant class that a sentence names, and its rate.
 #[derive(Clone, Debug, PartialEq)]
@@ -30,7 +31,13 @@ pub(super) enum Joined {
 }
 
 /// How labels and publications write the classes beside their own word and key.
-const WRITTEN: [(&str, AdjuvantClass); 10] = [
+const WRITTEN: [(&str, AdjuvantClass); 16] = [
+    ("surfactante no iónico", AdjuvantClass::NonIonicSurfactant),
+    ("concentrado de aceite agrícola", AdjuvantClass::CropOilConcentrate),
+    ("aceite agrícola concentrado", AdjuvantClass::CropOilConcentrate),
+    ("aceite de semilla metilado", AdjuvantClass::MethylatedSeedOil),
+    ("sulfato de amonio", AdjuvantClass::AmmoniumSulfate),
+    ("antiespumante", AdjuvantClass::Defoamer),
     ("nonionic surfactant", AdjuvantClass::NonIonicSurfactant),
     ("crop oil concentrates", AdjuvantClass::CropOilConcentrate),
     ("methylated seed oils", AdjuvantClass::MethylatedSeedOil),
@@ -57,6 +64,29 @@ const NAMED: [AdjuvantClass; 10] = [
     AdjuvantClass::Defoamer,
 ];
 
+/// Droplet classes as labels write them in English and in Spanish, the longer names first.
+const DROPLETS: [(&str, Droplets); 14] = [
+    ("extremely fine", Droplets::ExtremelyFine),
+    ("very fine", Droplets::VeryFine),
+    ("very coarse", Droplets::VeryCoarse),
+    ("extremely coarse", Droplets::ExtremelyCoarse),
+    ("ultra coarse", Droplets::UltraCoarse),
+    ("muy gruesas", Droplets::VeryCoarse),
+    ("extremadamente gruesas", Droplets::ExtremelyCoarse),
+    ("fine", Droplets::Fine),
+    ("medium", Droplets::Medium),
+    ("coarse", Droplets::Coarse),
+    ("finas", Droplets::Fine),
+    ("medianas", Droplets::Medium),
+    ("medias", Droplets::Medium),
+    ("gruesas", Droplets::Coarse),
+];
+
+/// One class of droplets and how many words it takes.
+pub(super) fn droplets(items: &[Item]) -> Option<(Droplets, usize)> {
+    DROPLETS.iter().find_map(|(name, class)| words(items, 0, name).map(|length| (*class, length)))
+}
+
 pub(super) fn word(items: &[Item], at: usize) -> &str {
     match items.get(at).map(|item| &item.what) {
         Some(What::Word(word)) => word,
@@ -69,7 +99,8 @@ fn words(items: &[Item], at: usize, name: &str) -> Option<usize> {
     let wanted: Vec<&str> = name.split([' ', '-']).filter(|word| !word.is_empty()).collect();
     let is = |(off, name): (usize, &&str)| {
         let here = word(items, at + off);
-        here == *name || (off + 1 == wanted.len() && here.strip_suffix('s') == Some(*name))
+        let one = here.strip_suffix("es").into_iter().chain(here.strip_suffix('s'));
+        here == *name || (off + 1 == wanted.len() && one.into_iter().any(|one| one == *name))
     };
     wanted.iter().enumerate().all(is).then_some(wanted.len())
 }
@@ -151,15 +182,36 @@ pub(super) fn doses(items: &[Item]) -> Option<(Vec<Dose>, Joined, usize)> {
     (apart == 0 || joined != Joined::Alone).then_some((all, joined, end))
 }
 
-/// A growth stage as a sentence writes it, and how many words it takes: "V8", "BBCH 14".
+/// A growth stage as a sentence writes it, and how many words it takes: "V8", "BBCH 14", "flag leaf".
 pub(super) fn stage(items: &[Item]) -> Option<(String, usize)> {
     let first = word(items, 0).to_uppercase();
     if is_stage(&first) {
         return Some((first, 1));
     }
-    let What::Number(number) = &items.get(1)?.what else { return None };
-    let both = format!("{first} {number}");
-    (!first.is_empty() && Stage::read(&both).is_some()).then_some((both, 2))
+    if let Some(What::Number(number)) = items.get(1).map(|item| &item.what) {
+        let both = format!("{first} {number}");
+        if !first.is_empty() && Stage::read(&both).is_some() {
+            return Some((both, 2));
+        }
+    }
+    (1..=LONGEST_STAGE).rev().find_map(|length| {
+        let words: Vec<&str> = (0..length).map(|at| word(items, at)).collect();
+        let name = words.join(" ");
+        (!words.contains(&"") && is_named(&name)).then_some((name, length))
+    })
+}
+
+/// The name of a stage has so many words at most.
+const LONGEST_STAGE: usize = 4;
+
+/// The last of two codes of one scale, with the first before a stroke: "BBCH 12-16" is "BBCH 12/BBCH 16".
+pub(super) fn codes(items: &[Item]) -> Option<(String, usize)> {
+    let (first, length) = stage(items)?;
+    let scale = first.split_once(' ')?.0;
+    let next = length + usize::from(["to", "through", "a"].contains(&word(items, length)));
+    let What::Number(last) = &items.get(next)?.what else { return None };
+    let last = format!("{scale} {last}");
+    Stage::read(&last).is_some().then(|| (format!("{first}/{last}"), next + 1))
 }
 
 /// Whether a word is a stage of growth.
@@ -171,13 +223,14 @@ pub(super) fn is_stage(word: &str) -> bool {
 pub(super) fn neighbours(items: &[Item]) -> Option<usize> {
     static KNOWN: LazyLock<Vec<String>> = LazyLock::new(words_of_neighbours);
     let one = |at: usize| {
-        let from = skip(items, at, &["any", "the", "a", "an", "all"]);
+        let mut from = skip(items, at, &["any", "the", "a", "an", "all", "los", "las"]);
+        from = skip(items, from, &["perennial", "intermittent", "natural", "open", "permanent"]);
         let length = KNOWN.iter().filter_map(|name| words(items, from, name)).max()?;
         Some(from + length)
     };
     let mut end = one(0)?;
     loop {
-        let next = end + usize::from(["or", "and"].contains(&word(items, end)));
+        let next = end + usize::from(["or", "and", "y", "o"].contains(&word(items, end)));
         match one(next) {
             Some(after) => end = after,
             None => return Some(end),
@@ -193,7 +246,10 @@ pub(super) fn partners(items: &[Item], taken: &[bool]) -> Option<usize> {
         if is_crop || taken.get(end) != Some(&false) {
             break;
         }
-        if turns(word) && !["or", "and"].contains(&word.as_str()) {
+        // "Products that forbid it" are no names.
+        let is_clause =
+            ["that", "which", "whose", "it", "them", "this", "any", "other", "products"].contains(&word.as_str());
+        if is_clause || (turns(word) && !["or", "and"].contains(&word.as_str())) {
             return None;
         }
         end += 1;

@@ -1,26 +1,35 @@
 //! What a label's directions say, read from their text: rates, spray volume, totals and number of applications, days before harvest
 //! and between applications, re-entry, hours without rain, wind, temperature, droplets, stages, buffers, adjuvants, partners, what to wear.
 //!
-//! A sentence is read only where a phrase of `assets/direction-phrases.csv` fits it and accounts for every number in it and every word that could
-//! turn what it says ("unless", "or", "with"); else it is left, with the reason. So a sentence is read rightly or not at all, and
-//! nothing that is read enters a farm from here: a person holds each against the label first.
+//! A sentence is read only where phrases of `assets/direction-phrases.csv` account for every number and every word in it, and for the headings
+//! over it: a word that is not known there ("ditchbanks") may narrow what it says, and one that is ("unless", "aerial") may turn it. Else it
+//! is left, with the reason. Nothing that is read enters a farm from here: a person holds each against the label first.
 //!
 //! No sentence vanishes: what no line accounts for is told as left, those with a limit first.
 //!
-//! The rooms: `sentences` cuts the text, `items` finds words and figures in a sentence, `phrases` is the table and how a phrase
-//! fits, `lists` catches what is no figure, `build` makes statements of what was caught (`adjuvants` those on adjuvants), `crops` for
-//! which crop they are, `settle` what they come to together, `kinds` where in the form what was left belongs, [`against`] what the form holds already.
+//! The rooms: `sentences` cuts the text, `tokens` a sentence, `items` finds words and figures in it, `units` what a figure measures,
+//! `brackets` amounts said once more, `clauses` what is forbidden twice; `table` is the table of phrases and `phrases` how one fits, `lists`
+//! catches what is no figure, `build` reads a sentence, `made` makes statements of what was caught (`adjuvants` those on adjuvants),
+//! `crops` for which crop they are, `headings` what stands over them, `settle` what they come to together, `kinds` where in the form
+//! what was left belongs, [`against`] what the form holds already.
 
 mod adjuvants;
 pub mod against;
+mod brackets;
 mod build;
+mod clauses;
 mod crops;
+mod headings;
 mod items;
 mod kinds;
 mod lists;
+mod made;
 mod phrases;
 mod sentences;
 mod settle;
+mod table;
+mod tokens;
+mod units;
 
 use std::ops::Range;
 
@@ -89,7 +98,7 @@ impl Left {
 /// on a farm with imperial units, nor a bare ounce of a liquid, since either may mean two things.
 ///
 /// # Valid range
-/// English. A text of more than 200,000 bytes is read up to there, and that is said.
+/// English, and plain sentences of Spanish. A text of more than 200,000 bytes is read up to there, and that is said.
 ///
 /// # Examples
 /// ```
@@ -111,10 +120,18 @@ pub fn read(text: &str, product: &Product, units: Units) -> Reading {
     let heads = |piece: &sentences::Piece| {
         piece.is_heading
             && !build::has_limit(&piece.text)
-            && pieces.iter().any(|other| other.heading == piece.text.trim_end_matches(':').trim())
+            && pieces
+                .iter()
+                .any(|other| other.headings.iter().any(|over| *over == piece.text.trim_end_matches(':').trim()))
     };
+    let mut before: Option<Vec<Caught>> = None;
     for piece in &pieces {
-        match build::of_sentence(piece, product, units) {
+        let read = match build::of_sentence(piece, product, units) {
+            Ok(of_sentence) if piece.follows => build::behind(before.as_deref(), of_sentence, piece),
+            read => read,
+        };
+        before = read.as_ref().ok().cloned();
+        match read {
             Ok(of_sentence) => caught.extend(of_sentence),
             // What merely stands over others is no sentence.
             Err(_) if heads(piece) => {}
@@ -122,6 +139,7 @@ pub fn read(text: &str, product: &Product, units: Units) -> Reading {
         }
     }
     settle::settle(caught, product, &mut reading);
+    settle::other_rates(&mut reading, product, units);
     let place = |left: &Left| pieces.iter().position(|piece| piece.text == left.sentence);
     reading.left.sort_by_key(|left| (!left.has_limit, place(left)));
     if !behind.trim().is_empty() {

@@ -2,12 +2,14 @@
 
 use super::against::{is_for, speaks_of};
 use super::build::{Becomes, Caught};
+use super::items::{Figure, Item, What, items};
+use super::units::Measure;
 use super::{Found, Left, Reading, Sentence};
 use crate::farm::label::Stance;
 use crate::farm::{Product, Says, Statement};
 use crate::language::t;
 use crate::mix::choice::Role;
-use crate::quantity::{AsTyped, Quantity};
+use crate::quantity::{AsTyped, Quantity, Units};
 
 /// Puts together what belongs together, and leaves what contradicts.
 pub(super) fn settle(caught: Vec<Caught>, product: &Product, reading: &mut Reading) {
@@ -49,6 +51,19 @@ pub(super) fn settle(caught: Vec<Caught>, product: &Product, reading: &mut Readi
     all.retain(|found| !matches!(found.statement.says, Says::Adjuvant { .. }) || !found.sentences.iter().any(is_left));
     spaced(&apart, product, &mut all, reading);
     reading.found.extend(all);
+}
+
+/// A rate that was read may be one of several, of which others were not understood: that is said beside it.
+pub(super) fn other_rates(reading: &mut Reading, product: &Product, units: Units) {
+    let is_rate = |item: &Item| matches!(&item.what, What::Figure(Figure { measure: Measure::Rate(unit), .. }) if unit.ends_with("/ac") || unit.ends_with("/ha"));
+    let has_rate = |left: &Left| items(&left.sentence, product.is_liquid(), units).items.iter().any(is_rate);
+    if !reading.left.iter().any(has_rate) {
+        return;
+    }
+    for found in reading.found.iter_mut().filter(|found| matches!(found.statement.says, Says::Rate { .. })) {
+        let note = t!("label-other-rates-are-not-understood");
+        found.note = if found.note.is_empty() { note.to_owned() } else { format!("{} {note}", found.note) };
+    }
 }
 
 /// Two of a kind as one.
