@@ -207,6 +207,9 @@ fn data(name: &'static str, what: &impl Serialize) -> Result<Data, PaperError> {
     serde_json::to_string(what).map(|text| (name, text)).map_err(|error| PaperError::Data(error.to_string()))
 }
 
+/// Of more pieces than that nothing is remembered for the next layout.
+const MANY: usize = 20;
+
 /// Runs a template over what it lays out.
 fn compile_as(
     template: Template,
@@ -215,8 +218,9 @@ fn compile_as(
 ) -> Result<(PagedDocument, Vec<SourceDiagnostic>), PaperError> {
     sheets.push(data(words::WORDS_DATA, &words::spoken(template))?);
     let compiled = typst::compile::<PagedDocument>(&Desk::new(template, sheets, told));
-    // Without this the memory of past layouts grows with every different card.
-    comemo::evict(10);
+    // Without this the memory of past layouts grows with every different card; the layout of many at once is hardly asked for again, and
+    // takes megabytes for each.
+    comemo::evict(if told.of > MANY { 0 } else { 10 });
     told.all_behind()?;
     let document = compiled.output.map_err(|errors| fault(&in_words(&errors)))?;
     Ok((document, compiled.warnings.into_iter().collect()))
