@@ -133,21 +133,23 @@ fn a_finding_leads_to_the_box_of_its_cause() {
         "From the label of Glyphosate 540 SL (demo), a re-entry time is not typed",
     );
     assert_eq!(led, (View::Shed, "keep out hours".to_owned()));
+    let led = led_by(|farm| farm.passes[PASS].carrier = None, "Stop: The spray volume over ground is not typed");
+    assert_eq!(led, (View::TankLoads, "Spray volume over ground".to_owned()));
     let led = led_by(|farm| farm.passes[PASS].mix.clear(), "The tank mix is empty");
     assert_eq!(led.0, View::TankLoads);
-    assert!(led.1.contains("add a product to the mix"), "{}", led.1);
+    assert!(led.1.to_lowercase().contains("add a product to the mix"), "{}", led.1);
     // What was probably typed wrongly, where it was typed.
     let led = led_by(
         |farm| farm.passes[PASS].mix[0].rate = tankard_core::quantity::AsTyped::parse("220 fl oz/ac").unwrap(),
-        "Check: Glyphosate 540 SL (demo): 220 fl oz/ac",
+        "Check: 220 fl oz/ac of Glyphosate 540 SL (demo) is",
     );
     assert_eq!(led, (View::TankLoads, RATE.to_owned()));
     // The label's most, on the label's row.
     let led = led_by(
         |farm| farm.passes[PASS].mix[0].rate = tankard_core::quantity::AsTyped::parse("40 fl oz/ac").unwrap(),
-        "Stop: Glyphosate 540 SL (demo)",
+        "Stop: Glyphosate 540 SL (demo) is planned at",
     );
-    assert_eq!(led, (View::Shed, "rate at least".to_owned()));
+    assert_eq!(led, (View::Shed, "rate 1 at least".to_owned()));
     let led = led_by(
         |farm| farm.products[glyphosate].containers.iter_mut().for_each(|one| (one.full, one.opened) = (0, None)),
         "Glyphosate 540 SL (demo): this pass needs",

@@ -260,7 +260,7 @@ fn a_large_error_leads_to_its_record() {
     let mut harness = window(recorded());
     all_seasons(&mut harness);
     go(&mut harness, "Planned and applied");
-    let name = format!("2031-06-02, Post: product {GLYPHOSATE}, error +10 %");
+    let name = format!("2 June 2031, Post: product {GLYPHOSATE}, error +10 %");
     harness.get_by_label(&name).scroll_to_me();
     harness.run();
     harness.get_by_label(&name).click();
@@ -446,7 +446,7 @@ fn the_keyboard_alone_leads_through_the_review() {
     harness.state_mut().season_log.review.asked = Asked { seasons: Some((2031, 2032)), ..Asked::default() };
     harness.run();
     // What is below comes into sight.
-    let name = format!("2031-06-02, Post: product {GLYPHOSATE}, error +10 %");
+    let name = format!("2 June 2031, Post: product {GLYPHOSATE}, error +10 %");
     assert!(harness.query_by_label(&name).is_none());
     harness.key_press(egui::Key::End);
     harness.run_steps(20);

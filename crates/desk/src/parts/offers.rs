@@ -47,7 +47,9 @@ pub fn want(ctx: &Context, slot: &Slot) {
 /// Gives the keyboard to a box that was just drawn where it is this one that is wanted.
 fn claim(ui: &mut Ui, name: &str, slot: &Slot) {
     let Some((wanted, until)) = ui.data(|data| data.get_temp::<(Slot, u64)>(asked())) else { return };
-    if wanted != *slot && ui.ctx().cumulative_pass_nr() <= until {
+    let is_waiting = wanted != *slot && ui.ctx().cumulative_pass_nr() <= until;
+    // What is clicked keeps the keyboard for the frame of the click.
+    if is_waiting || ui.input(|input| input.pointer.any_click()) {
         return;
     }
     ui.data_mut(|data| data.remove::<(Slot, u64)>(asked()));
