@@ -118,7 +118,7 @@ fn small() -> Farm {
 
 fn left(number: usize) -> Option<Left> {
     let volume = AsTyped::parse(&format!("{} gal", 5 + number % 40)).unwrap();
-    (number % 4 > 0).then(|| Left { volume, went: "kept".into() })
+    (!number.is_multiple_of(4)).then(|| Left { volume, went: "kept".into() })
 }
 
 /// An edit that may bear on an account, or may not.
@@ -134,10 +134,13 @@ fn edit(farm: &mut Farm, what: u8, number: usize) {
             2 => record.lines[line].lot = format!("L{}", number % 5).into(),
             3 => record.date = record.date.tomorrow().unwrap(),
             4 => record.left = left(number),
-            5 => record.pass = other_pass.as_deref().filter(|_| number % 3 > 0).map(Into::into),
+            5 => record.pass = other_pass.as_deref().filter(|_| !number.is_multiple_of(3)).map(Into::into),
             6 => record.start = Some(jiff::civil::time(i8::try_from(number % 24).unwrap(), 0, 0, 0)),
-            7 => record.volume = AsTyped::parse(&format!("{} gal", 100 + number % 900)).ok().filter(|_| number % 4 > 0),
-            8 => record.customer = (number % 2 == 0).then(Default::default),
+            7 => {
+                record.volume =
+                    AsTyped::parse(&format!("{} gal", 100 + number % 900)).ok().filter(|_| !number.is_multiple_of(4))
+            }
+            8 => record.customer = number.is_multiple_of(2).then(Default::default),
             9 => record.lines.swap(0, line),
             _ => {}
         }
@@ -152,7 +155,7 @@ fn edit(farm: &mut Farm, what: u8, number: usize) {
         12 => farm.records.swap_indices(at, number / 7 % farm.records.len().max(1)),
         13 => {
             let (_, product) = farm.products.get_index_mut(product).unwrap();
-            product.counted = product.counted.filter(|_| number % 5 > 0).and_then(|day| day.tomorrow().ok());
+            product.counted = product.counted.filter(|_| !number.is_multiple_of(5)).and_then(|day| day.tomorrow().ok());
         }
         14 => drop((!farm.movements.is_empty()).then(|| farm.movements.remove(place(farm.movements.len())))),
         15 => {
@@ -168,7 +171,7 @@ fn edit(farm: &mut Farm, what: u8, number: usize) {
         }
         17 => {
             let (_, product) = farm.products.get_index_mut(product).unwrap();
-            product.density = AsTyped::parse("9.1 lb/gal").ok().filter(|_| number % 2 == 0);
+            product.density = AsTyped::parse("9.1 lb/gal").ok().filter(|_| number.is_multiple_of(2));
         }
         _ => {}
     }

@@ -311,7 +311,8 @@ pub fn set_motion(ctx: &Context, moves: bool) {
     ctx.all_styles_mut(|style| {
         style.animation_time = if moves { MOTION } else { 0.0 };
         style.scroll_animation = if moves { ScrollAnimation::default() } else { ScrollAnimation::none() };
-        style.visuals.text_cursor.blink = moves;
+        // A blinking cursor would draw the whole window twice a second while nobody does anything; the ring shows what has the keyboard.
+        style.visuals.text_cursor.blink = false;
     });
 }
 

@@ -143,8 +143,7 @@ impl Round {
     fn press_first(&mut self, is: impl Fn(&str) -> bool) {
         self.harness.run();
         let all = self.harness.root().query_all_by(|node| node.role() == Role::Button);
-        let name =
-            all.filter_map(|node| node.accesskit_node().label()).find(|name| is(name)).expect("nothing is called so");
+        let name = all.filter_map(|node| node.accesskit_node().label()).find(|name| is(name)).unwrap();
         self.press(&name);
     }
 
