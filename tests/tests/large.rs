@@ -138,7 +138,7 @@ fn edit(farm: &mut Farm, what: u8, number: usize) {
             6 => record.start = Some(jiff::civil::time(i8::try_from(number % 24).unwrap(), 0, 0, 0)),
             7 => {
                 record.volume =
-                    AsTyped::parse(&format!("{} gal", 100 + number % 900)).ok().filter(|_| !number.is_multiple_of(4))
+                    AsTyped::parse(&format!("{} gal", 100 + number % 900)).ok().filter(|_| !number.is_multiple_of(4));
             }
             8 => record.customer = number.is_multiple_of(2).then(Default::default),
             9 => record.lines.swap(0, line),

@@ -54,10 +54,10 @@ fn the_next_step_is_led_to_by_the_mouse_too() {
     harness.run();
     assert_eq!(focused(&harness), "name of the farm");
     type_on(&mut harness, "Our farm", 2);
-    assert_ne!(focused(&harness), "name of the farm");
-    harness.get_by_label("Type the name").click();
+    assert_eq!(focused(&harness), "sign of the currency");
+    harness.get_by_label("Type the latitude").click();
     harness.run();
-    assert_eq!(focused(&harness), "name of the farm");
+    assert_eq!(focused(&harness), "latitude");
     let ctx = harness.ctx.clone();
     harness.state_mut().run(Command::Go(View::Shed), &ctx);
     harness.run();
