@@ -12,6 +12,7 @@ use tankard_core::farm::{
     RecordActive, RecordField, RecordLine, Rig, Says, Signature, Statement, SunTime,
 };
 use tankard_core::finding::{Basis, Finding, Level};
+use tankard_core::language::days::{moment, short_date};
 use tankard_core::quantity::{ActiveBasis, AsTyped, Quantity};
 use tankard_core::season::profile::{self, At, Due, dates, kept, missing};
 use tankard_core::season::worker_protection::posting;
@@ -248,7 +249,7 @@ fn each_legal_element_is_read_from_the_record_and_missed_where_it_is_not_there()
         let held = all[0].rows.iter().find(|held| held.key == row.key);
         let held = held.unwrap_or_else(|| panic!("{row:?} is not asked for in a full record"));
         let text = held.held.as_ref().unwrap_or_else(|lack| panic!("{row:?}: {lack:?}"));
-        let shows = if row.key == "date" { record.date.to_string() } else { row.shows.clone() };
+        let shows = if row.key == "date" { short_date(record.date) } else { row.shows.clone() };
         assert!(text.contains(&shows), "{row:?} reads \"{text}\"");
         let today = record.date.tomorrow().unwrap();
         assert_eq!(found(&farm, &record, today), [], "{}: a full record lacks nothing", row.profile);
@@ -304,10 +305,10 @@ fn days_by_which_records_are_due() {
     // Past midnight: it began at 22:00 and ended at 01:30 of the next day.
     record.start = Some(time(22, 0, 0, 0));
     record.end = Some(time(1, 30, 0, 0));
-    assert_eq!(Due::Hours(24).of(&record).to_string(), "2031-12-27 01:30");
+    assert_eq!(Due::Hours(24).of(&record).to_string(), "27 December 2031, 01:30");
     // Without an end they run from the start, without that from midnight.
     record.end = None;
-    assert_eq!(Due::Hours(72).of(&record).to_string(), "2031-12-28 22:00");
+    assert_eq!(Due::Hours(72).of(&record).to_string(), "28 December 2031, 22:00");
     record.start = None;
     assert_eq!(Due::Hours(24).of(&record).time, Some(Time::midnight()));
     // Nothing runs out of the calendar.
@@ -328,21 +329,21 @@ fn days_that_follow_from_a_record() {
     let record = full(DAY);
     // 40 CFR 170.112(a)(3): the longest of 12 h and 24 h, from the end at 09:50.
     let wps = farm("us-wps");
-    assert_eq!(day(&wps, &record, "re-entry time ends"), "2031-06-13 09:50");
+    assert_eq!(day(&wps, &record, "re-entry time ends"), "13 June 2031, 09:50");
     // 40 CFR 170.122: until 30 days after the interval; 13 June + 30 = 13 July. Then 2 years.
-    assert_eq!(day(&wps, &record, "displayed until"), "2031-07-13");
-    assert_eq!(day(&wps, &record, "kept until"), "2033-07-13");
-    assert_eq!(day(&wps, &record, "the record is due"), "2031-06-13 09:50");
+    assert_eq!(day(&wps, &record, "displayed until"), "13 July 2031");
+    assert_eq!(day(&wps, &record, "kept until"), "13 July 2033");
+    assert_eq!(day(&wps, &record, "the record is due"), "13 June 2031, 09:50");
     // 7 CFR 110.3 as told by UF/IFAS PI280: 14 days, 2 years, copy in 30 days.
     let rup = farm("us-rup");
-    assert_eq!(day(&rup, &record, "the record is due"), "2031-06-26");
-    assert_eq!(day(&rup, &record, "copy for the customer is due"), "2031-07-12");
-    assert_eq!(day(&rup, &record, "kept until"), "2033-06-12");
+    assert_eq!(day(&rup, &record, "the record is due"), "26 June 2031");
+    assert_eq!(day(&rup, &record, "copy for the customer is due"), "12 July 2031");
+    assert_eq!(day(&rup, &record, "kept until"), "12 June 2033");
     // Germany counts 3 years from 1 January 2032: to the end of 2034.
-    assert_eq!(day(&farm("de"), &record, "kept until"), "2034-12-31");
+    assert_eq!(day(&farm("de"), &record, "kept until"), "31 December 2034");
     // 2 years from a leap day: there is no 29 February 2034, and a day more harms nobody.
-    assert_eq!(day(&rup, &full(date(2032, 2, 29)), "kept until"), "2034-03-01");
-    assert_eq!(day(&farm("us-ne"), &full(date(2032, 2, 28)), "kept until"), "2035-02-28");
+    assert_eq!(day(&rup, &full(date(2032, 2, 29)), "kept until"), "1 March 2034");
+    assert_eq!(day(&farm("us-ne"), &full(date(2032, 2, 28)), "kept until"), "28 February 2035");
     // What is not typed is not made up.
     let mut open = full(DAY);
     open.end = None;
@@ -355,7 +356,7 @@ fn days_that_follow_from_a_record() {
     // Hours that end in another month: 48 h from 30 June 09:50.
     let mut june = full(date(2031, 6, 30));
     june.lines[0].entry = Some(48);
-    assert_eq!(day(&wps, &june, "re-entry time ends"), "2031-07-02 09:50");
+    assert_eq!(day(&wps, &june, "re-entry time ends"), "2 July 2031, 09:50");
 }
 
 /// 40 CFR 170.112(a)(3), now 170.407: the longest of all products counts. The sheet for workers and the record say the same, also in
@@ -366,7 +367,7 @@ fn the_sheet_for_workers_and_the_record_know_one_re_entry_time() {
     let same = |farm: &Farm, record: &Record| {
         let posted = posting(farm, &"it".to_owned(), record);
         let ends = at(farm, record, "re-entry time ends");
-        let posted_ends = posted.entry.ends.map_or("not known".to_owned(), |at| at.strftime("%F %H:%M").to_string());
+        let posted_ends = posted.entry.ends.map_or("not known".to_owned(), moment);
         assert!(ends.to_string().starts_with(&posted_ends), "{ends} is not {posted_ends}");
         assert_eq!(at(farm, record, "displayed until").date(), posted.display_until);
         assert_eq!(at(farm, record, "kept until").date(), posted.keep_until);
@@ -375,26 +376,26 @@ fn the_sheet_for_workers_and_the_record_know_one_re_entry_time() {
     // An oil whose label has 48 h binds like any other label.
     let mut record = full(DAY);
     record.lines[2].entry = Some(48);
-    assert_eq!(same(&farm, &record), "2031-06-14 09:50");
+    assert_eq!(same(&farm, &record), "14 June 2031, 09:50");
     // What is not recorded stands on the label in the shed.
     record.lines[2].entry = None;
     record.lines[1].entry = None;
     assert!(same(&farm, &record).starts_with("not known"));
     farm.products["dicamba"].label.push(Statement::new(Says::ReEntry { hours: 36 }, "page 1"));
-    assert_eq!(same(&farm, &record), "2031-06-13 21:50");
+    assert_eq!(same(&farm, &record), "13 June 2031, 21:50");
     // Without an interval and without an end the days count from the application.
     for line in &mut record.lines {
         line.entry = Some(0);
     }
     record.end = None;
     same(&farm, &record);
-    assert_eq!(at(&farm, &record, "displayed until").to_string(), "2031-07-12");
+    assert_eq!(at(&farm, &record, "displayed until").to_string(), "12 July 2031");
     // 24 h from 09:50 on 29 January 2032 and 30 days more are 29 February; two years on there is none, so 1 March.
     let mut leap = full(date(2032, 1, 29));
     leap.lines[1].entry = Some(24);
-    assert_eq!(same(&farm, &leap), "2032-01-30 09:50");
-    assert_eq!(at(&farm, &leap, "displayed until").to_string(), "2032-02-29");
-    assert_eq!(at(&farm, &leap, "kept until").to_string(), "2034-03-01");
+    assert_eq!(same(&farm, &leap), "30 January 2032, 09:50");
+    assert_eq!(at(&farm, &leap, "displayed until").to_string(), "29 February 2032");
+    assert_eq!(at(&farm, &leap, "kept until").to_string(), "1 March 2034");
 }
 
 /// What nobody has looked up again is said of each fact: the two years of 40 CFR 170.311(b)(6) and the three of Regulation (EC)
@@ -488,13 +489,13 @@ fn dicamba_over_the_top_is_for_soybean_and_cotton() {
 fn days_of_some_places() {
     let record = full(DAY);
     let day = |profile, what| at(&farm(profile), &record, what).to_string();
-    assert_eq!(day("au-wa", "the record is due"), "2031-06-19");
-    assert_eq!(day("au-wa", "kept until"), "2033-06-12");
-    assert_eq!(day("ca-qc", "kept until"), "2036-06-12");
-    assert_eq!(day("us-wa", "the record is due"), "2031-06-12");
-    assert_eq!(day("us-wa", "kept until"), "2038-06-12");
-    assert_eq!(day("us-ca", "monthly report is due"), "2031-07-10");
-    assert_eq!(day("us-ca-business", "report is due"), "2031-06-19");
+    assert_eq!(day("au-wa", "the record is due"), "19 June 2031");
+    assert_eq!(day("au-wa", "kept until"), "12 June 2033");
+    assert_eq!(day("ca-qc", "kept until"), "12 June 2036");
+    assert_eq!(day("us-wa", "the record is due"), "12 June 2031");
+    assert_eq!(day("us-wa", "kept until"), "12 June 2038");
+    assert_eq!(day("us-ca", "monthly report is due"), "10 July 2031");
+    assert_eq!(day("us-ca-business", "report is due"), "19 June 2031");
     let claims = |profile| dates(&farm(profile), &record).iter().any(|dated| dated.what == "the record is due");
     assert!(!claims("us-ca") && !claims("us-ca-business") && !claims("ca-qc"));
 }
