@@ -561,7 +561,9 @@ fn less_motion_is_none() {
     let style = |harness: &Window| harness.ctx.global_style();
     // A window of a test begins without motion.
     run(&mut harness, Command::Motion);
-    assert!(style(&harness).animation_time > 0.0 && style(&harness).visuals.text_cursor.blink);
+    assert!(style(&harness).animation_time > 0.0);
+    // The mark in a box rests whatever moves, since it would draw the whole window twice a second.
+    assert!(!style(&harness).visuals.text_cursor.blink);
     run(&mut harness, Command::Motion);
     for theme in [egui::Theme::Light, egui::Theme::Dark] {
         harness.ctx.set_theme(theme);

@@ -35,7 +35,7 @@ pages! {
     "guide-the-evening-before":
         "first-farm", "plan-a-pass", "levels", "adjuvants", "water", "partners", "sprayer", "hours", "loads", "day", "load-card", "jar-test", "safety";
     "guide-the-farm":
-        "product", "fields", "calibration", "stock", "advice-and-law";
+        "product", "directions", "fields", "calibration", "stock", "advice-and-law";
     "guide-after-spraying":
         "record", "review", "regulator";
     "guide-your-file":
@@ -54,7 +54,7 @@ macro_rules! translated {
 pub const SPANISH: &[(&str, &str)] = translated! {
     "es":
         "first-farm", "plan-a-pass", "levels", "adjuvants", "water", "partners", "sprayer", "hours", "loads", "day", "load-card", "jar-test", "safety",
-        "product", "fields", "calibration", "stock", "advice-and-law",
+        "product", "directions", "fields", "calibration", "stock", "advice-and-law",
         "record", "review", "regulator",
         "file", "exchange", "command-line", "keyboard",
         "numbers", "numbers-water", "numbers-sprayer", "numbers-hours", "numbers-labels", "numbers-season",
