@@ -222,7 +222,7 @@ fn the_line_stands_on_the_first_load_alone_and_in_the_languages_of_the_card() {
     assert_eq!(all.len(), 2);
     assert_eq!(
         all[0].steps[0].what,
-        "Pulverizador limpio de Mesotrione 4 SC (demo) / Sprayer clean of Mesotrione 4 SC (demo)"
+        "Aspersora limpia de Mesotrione 4 SC (demo) / Sprayer clean of Mesotrione 4 SC (demo)"
     );
     assert_eq!(all[0].steps[0].number, None);
     assert!(all[1].steps.iter().all(|step| !step.what.contains("clean")), "{:?}", all[1].steps);

@@ -364,7 +364,7 @@ fn the_sheet_of_a_day_is_written_with_and_without_cards() {
     let (status, said, _) = evening(&["--date", "2031-06-12", "--with-cards"]);
     assert_eq!(status, Some(0));
     let cards: usize =
-        said.strip_prefix("sheet of 2031-06-12 with ").unwrap().split(' ').next().unwrap().parse().unwrap();
+        said.strip_prefix("sheet of 12 June 2031 with ").unwrap().split(' ').next().unwrap().parse().unwrap();
     assert_eq!(cards, 3, "{said}");
     assert_eq!(pages(), alone + cards);
 

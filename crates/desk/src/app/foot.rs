@@ -1,7 +1,7 @@
 //! The foot of the window: the file box, questions before work is lost, notices, and boxes that are not understood. Nothing
 //! of it is a dialog.
 
-use egui::{Align, Layout, Panel, RichText, Ui};
+use egui::{Align, Layout, Panel, RichText, ScrollArea, Ui};
 use tankard_core::t;
 
 use super::Desk;
@@ -158,14 +158,21 @@ pub(super) fn ask(
                 }
             }
         });
-        if !remark.is_empty() {
-            boxes::say(ui, remark);
-        }
-        more(ui);
+        // However much there is to say, some of the page stays in sight.
+        let most = (ui.ctx().content_rect().height() * MOST_OF_QUESTION).round();
+        ScrollArea::vertical().auto_shrink([false, true]).max_height(most).show(ui, |ui| {
+            if !remark.is_empty() {
+                boxes::say(ui, remark);
+            }
+            more(ui);
+        });
         ui.add_space(look::GRID);
     });
     answer
 }
+
+/// So much of the window is taken at the most by what is said below a question.
+const MOST_OF_QUESTION: f32 = 0.35;
 
 /// Escape is the answer that changes nothing.
 pub(super) fn escape(ui: &Ui) -> bool {
