@@ -415,7 +415,9 @@ fn traces_of_the_day_before_are_said_in_the_morning() {
     record.lines.push(RecordLine::new("d", &recorded.products["d"].name, q("3 gal")));
     recorded.records.insert("r".to_owned(), record);
     let day = planned(&recorded);
-    assert!(found(&day, "Pass 2 goes to Field g after Dicamba before noon of 10 June 2031. Sensitive soybean").is_some());
+    assert!(
+        found(&day, "Pass 2 goes to Field g after Dicamba before noon of 10 June 2031. Sensitive soybean").is_some()
+    );
     // Nor is a pass with a Stop sure to come between.
     pass(&mut farm, "00s", &["a"], &["f"]);
     pass(&mut farm, "0s", &["d"], &["f"]);

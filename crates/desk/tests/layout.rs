@@ -435,6 +435,10 @@ fn around(round: &mut Round) {
     tankard_file::store::save(&path, &farm, None).unwrap();
     round.begin(Desk::new(Document::open(path.clone()).unwrap(), evening));
     round.harness.state_mut().document.edit(|farm| farm.name.push('!'));
+    if round.is_long {
+        // At 200 % the head of a pass and the question, both two fifths longer, leave the page behind no line of its own.
+        round.run(Command::Go(View::Shed));
+    }
     tankard_file::store::save(&path, &Farm { name: "Theirs".to_owned(), ..farm }, None).unwrap();
     round.run(Command::Save);
     // The file is looked at beside the window, and the question has its place from the next frame on.

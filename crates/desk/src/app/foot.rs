@@ -159,7 +159,7 @@ pub(super) fn ask(
             }
         });
         // However much there is to say, some of the page stays in sight.
-        let most = (ui.ctx().content_rect().height() * MOST_OF_QUESTION).round();
+        let most = (ui.ctx().content_rect().height() - LEFT_TO_PAGE).max(LEAST_SAID);
         ScrollArea::vertical().auto_shrink([false, true]).max_height(most).show(ui, |ui| {
             if !remark.is_empty() {
                 boxes::say(ui, remark);
@@ -171,8 +171,10 @@ pub(super) fn ask(
     answer
 }
 
-/// So much of the window is taken at the most by what is said below a question.
-const MOST_OF_QUESTION: f32 = 0.35;
+/// What is said below a question leaves so much of the window to the question, its answers and the page.
+const LEFT_TO_PAGE: f32 = 320.0;
+/// And has at least so much itself; the rest is scrolled to.
+const LEAST_SAID: f32 = 56.0;
 
 /// Escape is the answer that changes nothing.
 pub(super) fn escape(ui: &Ui) -> bool {
