@@ -34,9 +34,7 @@ impl Led {
         let slot = finding.offers.first().and_then(|offer| offer.sets.first()).map(|set| set.slot.clone());
         Self { about: finding.about.clone(), at: finding.at.or_else(of_room), slot }
     }
-}
 
-impl Led {
     /// Gives the keyboard to the box of what was probably typed wrongly, on the page that is in front.
     pub fn want(&self, ctx: &Context) {
         if let Some(slot) = &self.slot {

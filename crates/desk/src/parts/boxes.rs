@@ -81,8 +81,7 @@ fn go_on(ui: &Ui, response: &Response) {
 fn claim(ui: &Ui, name: &str, response: &Response, is_box: bool) -> bool {
     let wanted: Option<(Wanted, u8)> = ui.data(|data| data.get_temp(wanted_id()));
     let is_it = match wanted {
-        // What is clicked keeps the keyboard for the frame of the click.
-        Some((Wanted::Named(wanted), _)) => wanted == name && !ui.input(|input| input.pointer.any_click()),
+        Some((Wanted::Named(wanted), _)) => wanted == name,
         Some((Wanted::Next, _)) => is_box,
         None => false,
     };
