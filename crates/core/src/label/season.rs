@@ -11,6 +11,7 @@ use super::{Bound, End, Here, Spoken, listed};
 use crate::farm::label::{Period, Says};
 use crate::farm::{Farm, Field, Id, Line, Product, Record, RecordLine, crop};
 use crate::finding::{Basis, Finding, Subject, TypedAt};
+use crate::language::days::short_date;
 use crate::language::t;
 use crate::mix::actives::Wanted;
 use crate::mix::line::{PlannedLine, active_per_area, over_ground, per_area};
@@ -326,7 +327,7 @@ impl Season<'_> {
             .records(self.farm, self.log)
             .filter(is_for_it)
             .filter(|record| record.lines.iter().any(|line| !line.amount.is_zero() && counts(line)))
-            .map(|record| record.date.to_string())
+            .map(|record| short_date(record.date))
             .collect();
         (!days.is_empty()).then(|| {
             let text = t!(
